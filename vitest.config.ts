@@ -1,0 +1,11 @@
+// How the whole suite runs, for `npm test` and for CI.
+import { defineConfig } from 'vitest/config';
+
+export default defineConfig({
+  test: {
+    include: ['test/**/*.test.ts'],
+    testTimeout: 60_000,
+    hookTimeout: 60_000,
+    pool: 'forks',
+  },
+});
