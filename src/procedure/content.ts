@@ -1,0 +1,28 @@
+// All content as the core sees it: one checked, plain value that a set-up is pinned to.
+
+import type { Fault } from './fault.ts';
+import type { Machine } from './machine.ts';
+import type { Procedure } from './procedure.ts';
+import type { Workshop } from './workshop.ts';
+
+export interface Content {
+  /** The hash of everything below. */
+  hash: string;
+  workshop: Workshop;
+  machines: Record<string, Machine>;
+  procedures: Record<string, Procedure>;
+  faults: Fault[];
+}
+
+const byOrder = <T extends { order: number; id: string }>(things: Record<string, T>): T[] =>
+  Object.values(things).sort((a, b) => a.order - b.order || (a.id < b.id ? -1 : 1));
+
+/** The procedures of the menu, in their order; withdrawn ones are not offered. */
+export function proceduresOffered(content: Content): Procedure[] {
+  return byOrder(content.procedures).filter((procedure) => procedure.withdrawn === undefined);
+}
+
+/** The machines that a procedure is offered for, in their order. */
+export function machinesFor(content: Content, procedure: string): Machine[] {
+  return byOrder(content.machines).filter((machine) => machine.procedures.includes(procedure));
+}
