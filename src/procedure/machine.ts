@@ -24,8 +24,8 @@ const colourSchema = z.enum([
 const pinSchema = z.strictObject({
   label: z.string().min(1).max(4),
   role: z.enum(['supply', 'signal', 'ground']).nullable(),
-  /** The base colour, and the stripe where there is one. */
-  wire: z.array(colourSchema).min(1).max(2),
+  /** The base colour, and the stripe where there is one; empty where the workshop does not know. */
+  wire: z.array(colourSchema).max(2),
 });
 
 const partSchema = z.strictObject({

@@ -1,0 +1,140 @@
+# The words of the throttle sensor procedure: throttle-sensor-<stage> says what to do; answers are throttle-sensor-<question>-<answer>.
+# Given to each: $machine $wake $tool $torque $count $minutes $seconds and, for parts, $where.
+
+throttle-sensor-complaint = What is wrong with how it runs?
+throttle-sensor-complaint-none = Nothing, just checking
+throttle-sensor-complaint-runs-badly = Runs badly
+throttle-sensor-complaint-bad-idle = Bad idle
+throttle-sensor-complaint-flat-acceleration = Flat when I open up
+throttle-sensor-complaint-hard-starting = Hard to start
+
+throttle-sensor-place = Engine cold. Outdoors, or where you can run it outdoors without moving it. On a stand, in neutral. Know your key and kill switch. Meter, two thin pins and your screwdrivers on the bench.
+
+throttle-sensor-throttle-kind = What runs from the grip to the throttle body?
+throttle-sensor-throttle-kind-cable = A cable
+throttle-sensor-throttle-kind-by-wire = Only wires
+throttle-sensor-throttle-kind-dont-know = Don't know
+
+throttle-sensor-sensor-fixing = How is the sensor fixed?
+throttle-sensor-sensor-fixing-slotted = Screws in long slots
+throttle-sensor-sensor-fixing-riveted = Rivets, seal or no slots
+throttle-sensor-sensor-fixing-dont-know = Don't know
+
+throttle-sensor-changed = What was changed last on it?
+throttle-sensor-changed-nothing = Nothing
+throttle-sensor-changed-throttle-body = Throttle body or cable
+throttle-sensor-changed-sensor = The sensor
+throttle-sensor-changed-exhaust-or-filter = Exhaust or filter
+throttle-sensor-changed-dont-know = Don't know
+
+throttle-sensor-map = Which fuel map does it run?
+throttle-sensor-map-standard = The standard one
+throttle-sensor-map-other = Another one
+throttle-sensor-map-dont-know = Don't know
+
+throttle-sensor-map-figure = Which closed-throttle figure does the map's supplier give? Send it in volts.
+
+throttle-sensor-signal-box = Is a tuning box spliced into the sensor's wires?
+throttle-sensor-signal-box-none = No
+throttle-sensor-signal-box-fitted = Yes
+throttle-sensor-signal-box-dont-know = Don't know
+
+throttle-sensor-unplug-box = Unplug the box and join the wires as its maker says. It loads the signal.
+
+throttle-sensor-codes = Does the machine show a stored fault code?
+throttle-sensor-codes-none = No
+throttle-sensor-codes-stored = Yes
+
+throttle-sensor-bore = Look past the throttle plate. Is the bore clean?
+throttle-sensor-bore-clean = Clean
+throttle-sensor-bore-dirty = Dark ring or gum
+throttle-sensor-bore-dont-know = Can't see
+
+throttle-sensor-valves = Was the valve clearance checked when it was due?
+throttle-sensor-valves-in-time = Yes
+throttle-sensor-valves-overdue = Overdue
+throttle-sensor-valves-dont-know = Don't know
+
+throttle-sensor-altitude = Where does it run?
+throttle-sensor-altitude-below = In the lowlands
+throttle-sensor-altitude-above = High in the mountains
+
+throttle-sensor-tachometer = How will you read the idle speed?
+throttle-sensor-tachometer-have = I have a tachometer
+throttle-sensor-tachometer-none = I have none
+
+throttle-sensor-manual-closed = What does your manual give for the closed throttle, idle stop backed off? Send the volts from the manual, not from the meter.
+throttle-sensor-manual-idle = What does your manual give at idle, engine off? Send the volts from the manual.
+throttle-sensor-manual-fast-idle = What does your manual give with the fast idle on? Send the volts from the manual.
+throttle-sensor-manual-speed = Which idle speed does your manual give, warm?
+
+throttle-sensor-battery = Nothing switched on.
+throttle-sensor-bench-supply = It has no battery. Connect the bench supply: 12 V, its fuse in. Then tap Done.
+
+throttle-sensor-knob-out = It must stay out by itself.
+throttle-sensor-free-play = You should feel a little slack at the grip before anything moves.
+throttle-sensor-bars-free = The throttle must not be pulled at either end.
+
+throttle-sensor-supply-leads = Unplug the connector { $connector }. Push the pins in along the wire seals, keep them apart, plug it in again. Meter on, DC volts.
+throttle-sensor-supply = { $wake }
+throttle-sensor-pump = The fuel pump hums when it wakes. Does it stop after a few seconds?
+throttle-sensor-pump-stops = It stops
+throttle-sensor-pump-no-pump = I hear no pump
+throttle-sensor-pump-runs-on = It keeps running
+throttle-sensor-signal-leads = Black stays on the ground wire.
+
+throttle-sensor-as-found-idle = Hands off the grip. This is how it ran.
+throttle-sensor-as-found-snap = Let it snap shut.
+throttle-sensor-as-found-open = Hold it there. If the meter shows OL, go to the next range.
+throttle-sensor-as-found-sweep = Now open in four steps to full and come back in four. Note each number from closed to closed.
+throttle-sensor-as-found-jumps = Did anything jump or drop on the way?
+throttle-sensor-leave-alone = All of it is as it should be. Leave the sensor and the screws alone.
+throttle-sensor-only-checked = That was the check. Nothing gets turned here.
+
+throttle-sensor-factory-stop = The plate rests on its own small stop, sealed with paint. It is not the idle stop, and is never touched. How does the paint look?
+throttle-sensor-factory-stop-untouched = Unbroken
+throttle-sensor-factory-stop-turned = Broken, somebody turned it
+throttle-sensor-factory-stop-dont-know = Can't tell
+
+throttle-sensor-mark = A fine line across both. Take a photo too: that is your way back.
+throttle-sensor-knob-off = Knob sprung out. Count the clicks until it is free. How many?
+throttle-sensor-stop-off = Count the turns until it no longer bears. Leave it in its thread. How many turns?
+
+throttle-sensor-baseline = Throttle shut, hands off.
+throttle-sensor-supply-again = The supply once more, before the baseline counts.
+throttle-sensor-baseline-again = Wait { $seconds } seconds before you wake it: it takes up the closed throttle now.
+throttle-sensor-idle-stop = Now the idle stop.
+throttle-sensor-idle-stop-again = The idle reading once more.
+throttle-sensor-snap = Let it snap shut, twice. Hands off.
+throttle-sensor-fast-idle = Now the fast idle, engine off.
+throttle-sensor-release = It should come back to the idle reading.
+throttle-sensor-release-again = And once more.
+throttle-sensor-open = Hold it there. If the meter shows OL, go to the next range.
+throttle-sensor-sweep = Back to the range you had. Open in four steps to full and come back in four. Note each number from closed to closed.
+throttle-sensor-jumps = Did anything jump or drop on the way?
+
+throttle-sensor-sweep-jumps-smooth = All smooth
+throttle-sensor-sweep-jumps-jumped = It jumped or dropped
+
+throttle-sensor-asleep = Meter off.
+throttle-sensor-leads-out = Both pins.
+throttle-sensor-refitted = Airbox, hoses and everything you took off are back and tight?
+throttle-sensor-latched = The sensor's connector is pushed home and latched?
+throttle-sensor-snaps-shut = It must snap shut with the bars straight and at both locks.
+throttle-sensor-outdoors = The machine stands outdoors, exhaust free?
+throttle-sensor-kill-switch = Kill switch tried: you can reach it, and it clicks both ways?
+throttle-sensor-people-clear = Neutral, on its stand, and everybody clear of chain, wheel and exhaust?
+
+throttle-sensor-start = Thumb by the kill switch.
+throttle-sensor-warm-up = Let it warm { $minutes } minutes, then release the fast idle.
+throttle-sensor-idle-speed = Let it settle.
+throttle-sensor-speed-bars = Does the idle speed change on the way?
+throttle-sensor-speed-bars-steady = It stays the same
+throttle-sensor-speed-bars-changes = It changes
+throttle-sensor-engine-off = Then hands off: it is hot.
+throttle-sensor-warm-idle = The idle reading, warm. It is higher than the cold one, and that is right.
+throttle-sensor-warm-release = It should come back to the warm idle reading.
+throttle-sensor-warm-snap = Hands off, then read.
+throttle-sensor-put-away = Meter off, pins out.
+throttle-sensor-cover = Cover and seat back on?
+throttle-sensor-road-ready = Before you ride: lights, brakes, cables, nothing left loose. Ready?
