@@ -23,7 +23,7 @@ const askSchema = z.union([
     question: idSchema,
     /** The ordinary, healthy answer first. */
     answers: z
-      .array(z.strictObject({ id: idSchema, then: outcomeSchema.optional() }))
+      .array(z.strictObject({ id: idSchema, outcome: outcomeSchema.optional() }))
       .min(2)
       .max(6),
   }),
