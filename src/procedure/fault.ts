@@ -1,0 +1,195 @@
+// What content may say of a fault, of the checks that find it and of causes that come together, for the library and the diagnosis.
+import { z } from 'zod';
+
+const id = z.string().regex(/^[a-z0-9][a-z0-9-]*$/, 'an id has only a to z, 0 to 9 and "-"');
+const share = z.number().min(0).max(1);
+const spread = z.number().min(0).default(0);
+
+/**
+ * What the meter would show, told from what the healthy machine would show (`signal`) and the sensor's supply.
+ * `spread` is a standard deviation, `give` a half-width within which all values are alike.
+ */
+export const predictorSchema = z.discriminatedUnion('kind', [
+  /** The healthy machine's figure, rightly set or not. */
+  z.strictObject({ kind: z.literal('same'), share: share.default(1), spread }),
+  /** The healthy machine's figure, and set as it should be. */
+  z.strictObject({ kind: z.literal('right'), share: share.default(1), spread }),
+  z.strictObject({
+    kind: z.literal('shifted'),
+    share: share.default(1),
+    by: z.number(),
+    give: spread,
+    spread,
+  }),
+  z.strictObject({
+    kind: z.literal('scaled'),
+    share: share.default(1),
+    by: z.number(),
+    give: spread,
+    spread,
+  }),
+  z.strictObject({ kind: z.literal('negated'), share: share.default(1), spread }),
+  z.strictObject({
+    kind: z.literal('constant'),
+    share: share.default(1),
+    at: z.number(),
+    give: spread,
+    spread,
+  }),
+  z.strictObject({ kind: z.literal('supply'), share: share.default(1), spread }),
+  /** Supply minus signal: red on supply, black on signal. */
+  z.strictObject({ kind: z.literal('supply-minus'), share: share.default(1), spread }),
+  /** Signal minus supply: red on signal, black on supply. */
+  z.strictObject({ kind: z.literal('less-supply'), share: share.default(1), spread }),
+  z.strictObject({ kind: z.literal('negative-supply'), share: share.default(1), spread }),
+  /** Does not stand still; around the healthy figure, or around `at`. */
+  z.strictObject({
+    kind: z.literal('wandering'),
+    share: share.default(1),
+    width: z.number().positive(),
+    at: z.number().optional(),
+  }),
+  /** Falls away to `to` at some angles: a single reading shows that, a sweep is broken. */
+  z.strictObject({ kind: z.literal('drop-out'), share: share.default(1), to: z.number().default(0), spread }),
+  /** Overload wherever the healthy figure is above. */
+  z.strictObject({ kind: z.literal('over-range'), share: share.default(1), above: z.number() }),
+  /** The healthy figure with too few digits: the last one is worth `digit`. */
+  z.strictObject({ kind: z.literal('coarse'), share: share.default(1), digit: z.number().positive() }),
+  /** Raised by up to `by`, as the bars stand. */
+  z.strictObject({ kind: z.literal('bar-angle'), share: share.default(1), by: z.number().positive() }),
+  /** A figure of earlier that no longer moves. */
+  z.strictObject({ kind: z.literal('frozen'), share: share.default(1), give: spread }),
+  z.strictObject({ kind: z.literal('anything'), share: share.default(1), from: z.number(), to: z.number() }),
+  z.strictObject({ kind: z.literal('overload'), share: share.default(1) }),
+  /** A blank meter. */
+  z.strictObject({ kind: z.literal('blank'), share: share.default(1) }),
+]);
+
+export type Predictor = z.infer<typeof predictorSchema>;
+
+/** Where in the machine a fault acts, in the order in which two of them act on one reading. */
+export const layers = [
+  'mechanical',
+  'sensor',
+  'wiring',
+  'power',
+  'leads',
+  'meter',
+  'owner',
+  'engine',
+] as const;
+
+export const sweepShapes = ['rising', 'falling', 'flat', 'broken', 'not-back'] as const;
+export type SweepShape = (typeof sweepShapes)[number];
+
+export const priorSets = ['complaint', 'odd-reading'] as const;
+export type PriorSet = (typeof priorSets)[number];
+
+/** Of a thousand complaints, and of a thousand odd readings, so many are this. */
+const prior = z.strictObject({ complaint: z.number().min(0), 'odd-reading': z.number().min(0) });
+
+export const faultSchema = z.strictObject({
+  id,
+  /** The row of the signature table it stands for, null where there is none. */
+  row: z.string().nullable(),
+  layer: z.enum(layers),
+  prior,
+  /** The first entry that fits a reading counts; where none fits, the reading is the healthy machine's. */
+  shows: z
+    .array(
+      z.strictObject({
+        /** Measures; a trailing `*` stands for any ending. */
+        on: z.array(z.string()).min(1),
+        /** Situations; all of them where absent. */
+        at: z.array(z.string()).min(1).optional(),
+        as: z.array(predictorSchema).min(1),
+      }),
+    )
+    .default([]),
+  /** How a reading moves after an action; told from `shows` where absent. */
+  changes: z
+    .array(z.strictObject({ after: z.array(z.string()).min(1), falls: share, same: share, rises: share }))
+    .default([]),
+  /** The shape of a sweep; told from `shows` where absent. */
+  sweep: z.partialRecord(z.enum(sweepShapes), share).optional(),
+  /** Shares of the answers to a question, among those who know. */
+  answers: z.record(id, z.record(id, share)).default({}),
+});
+
+export type Fault = z.infer<typeof faultSchema>;
+
+/** A question with buttons. The first answer is the ordinary, healthy one; `usual` holds for faults that do not say otherwise. */
+export const questionSchema = z.strictObject({ id, usual: z.record(id, share) });
+export type Question = z.infer<typeof questionSchema>;
+
+export const checkSchema = z.strictObject({
+  id,
+  do: z.array(z.string()).default([]),
+  /** What puts things back before the straight path goes on. */
+  back: z.array(z.string()).default([]),
+  ask: z.discriminatedUnion('kind', [
+    /** The reading that was odd is taken again. */
+    z.strictObject({ kind: z.literal('retake') }),
+    z.strictObject({ kind: z.literal('choice'), question: id }),
+    z.strictObject({ kind: z.literal('reading'), measure: z.string() }),
+    /** Nothing is asked: the reading is taken as a setting that is off, and the straight path goes on. */
+    z.strictObject({ kind: z.literal('go-on') }),
+  ]),
+  minutes: z.number().positive(),
+  tools: z.array(id).default([]),
+  /** Who can do it safely. */
+  for: z.enum(['owner', 'desk']).default('owner'),
+  /** How often the fault is gone afterwards, where it was that fault. */
+  mends: z.record(id, share).default({}),
+});
+
+export type Check = z.infer<typeof checkSchema>;
+
+/** Two causes that come together often enough to be thought of at once. */
+export const pairSchema = z.strictObject({ of: z.tuple([id, id]), prior });
+export type Pair = z.infer<typeof pairSchema>;
+
+/** One file of `content/faults`; the lists of all files together are the fault content. */
+export const faultFileSchema = z.strictObject({
+  faults: z.array(faultSchema).default([]),
+  questions: z.array(questionSchema).default([]),
+  checks: z.array(checkSchema).default([]),
+  pairs: z.array(pairSchema).default([]),
+});
+
+export type FaultContent = z.infer<typeof faultFileSchema>;
+
+/** The two faults that every content has: all is well, and none that we know of. */
+export const nothingWrong = 'nothing-wrong';
+export const unknownCause = 'unknown';
+
+export function joinFaultFiles(files: readonly FaultContent[]): FaultContent {
+  return {
+    faults: files.flatMap((file) => file.faults),
+    questions: files.flatMap((file) => file.questions),
+    checks: files.flatMap((file) => file.checks),
+    pairs: files.flatMap((file) => file.pairs),
+  };
+}
+
+/** Why a person is called; each has words under `call-…`. */
+export const callReasons = ['unknown-cause', 'not-for-an-owner', 'nothing-left', 'look-alike'] as const;
+export type CallReason = (typeof callReasons)[number];
+
+/** The keys of every word that this content needs in a language. */
+export function wordsOfFaults(content: FaultContent): string[] {
+  return [
+    ...content.faults.flatMap(({ id: fault }) => [
+      `fault-${fault}`,
+      `fault-${fault}-why`,
+      `fault-${fault}-remedy`,
+    ]),
+    ...content.checks.map((check) => `check-${check.id}`),
+    ...content.questions.flatMap((question) => [
+      `question-${question.id}`,
+      ...Object.keys(question.usual).map((answer) => `question-${question.id}-${answer}`),
+      `question-${question.id}-dunno`,
+    ]),
+    ...callReasons.map((reason) => `call-${reason}`),
+  ];
+}
