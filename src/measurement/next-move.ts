@@ -1,0 +1,92 @@
+// What to turn next: which way and how far, or why turning on does not help; for the conversation.
+import { tidy } from './counts.ts';
+import { type Hand, handAmount, type MoveUnit } from './hand-amount.ts';
+import type { Learned, Trial } from './learn-part.ts';
+import { contains, type Window } from './window.ts';
+
+export interface AdjustablePart {
+  unit: MoveUnit;
+  hand: Hand;
+  learned: Learned;
+  /** The owner turns until the meter shows the band; the amount is then only what to expect. */
+  watched: boolean;
+  /** The moves of this loop, oldest first: whether turning helps is told from these. */
+  loop: readonly Trial[];
+}
+
+export type StuckWhy = 'slots-at-end' | 'moves-stop-helping' | 'too-coarse';
+
+export type NextMove =
+  /** `direction` 1 is the part's positive direction (in, clockwise, more). `trying`: its sense is not known yet, no band can be promised. */
+  | { kind: 'move'; direction: 1 | -1; amount: number; trying: boolean }
+  | { kind: 'within' }
+  | { kind: 'stuck'; why: StuckWhy };
+
+/** So many moves in a row that bring the reading no nearer, and turning on is no use. */
+const patience = 4;
+
+export function nextMove(
+  part: AdjustablePart,
+  reading: number,
+  window: Window,
+  aim: number,
+  noise: number,
+): NextMove {
+  if (contains(window, reading)) return { kind: 'within' };
+  const { learned, unit, hand } = part;
+  const need = tidy(aim - reading);
+  const why = stuckBecause(part, aim, noise);
+  if (why) return { kind: 'stuck', why };
+  if (learned.sense === 0) {
+    const amount = handAmount(unit, learned.consumed + hand.smallest, hand);
+    return { kind: 'move', direction: 1, amount, trying: true };
+  }
+  const units = Math.abs(need) / learned.perUnit;
+  // The click at hand is already the better of the two, once a click's size has been seen.
+  if (unit === 'click' && learned.told > 0 && units < 0.5) return { kind: 'stuck', why: 'too-coarse' };
+  const direction = need > 0 ? learned.sense : opposite(learned.sense);
+  return { kind: 'move', direction, amount: amountFor(part, units, direction), trying: false };
+}
+
+/** By the meter: through the rest of the dead band and on. Blind: no farther than if there were none, then twice what did nothing. */
+function amountFor(
+  { learned, unit, hand, watched, loop }: AdjustablePart,
+  units: number,
+  direction: number,
+): number {
+  if (watched) return handAmount(unit, units + learned.deadBand, { ...hand, largest: Number.MAX_VALUE });
+  const goesOn = Math.sign(loop.at(-1)?.amount ?? 0) === direction;
+  return handAmount(unit, units + (goesOn ? learned.consumed : 0), hand);
+}
+
+function stuckBecause(
+  { unit, hand, learned, loop }: AdjustablePart,
+  aim: number,
+  noise: number,
+): StuckWhy | null {
+  const unmoved = loop.length - 1 - loop.findLastIndex((trial) => !isUnmoved(trial, noise));
+  const free = loop.slice(loop.length - unmoved);
+  const oneWay = new Set(free.map((trial) => Math.sign(trial.amount))).size === 1;
+  if (unit === 'nudge' && learned.sense !== 0 && unmoved >= 2 && oneWay) return 'slots-at-end';
+
+  // Turning through a dead band brings nothing nearer either, and is right.
+  const judged = loop.filter((trial) => !(trial.slack && isUnmoved(trial, noise) && learned.deadBand > 0));
+  const distances = [judged[0]?.before ?? aim, ...judged.map((trial) => trial.after)].map((value) =>
+    Math.abs(value - aim),
+  );
+  const nearest = distances.reduce((best, d, i) => (d < (distances[best] ?? 0) - noise ? i : best), 0);
+  if (distances.length - 1 - nearest < patience) return null;
+  const since = judged.slice(-patience);
+  const crossing = since.every((trial) => (trial.before - aim) * (trial.after - aim) < 0);
+  return crossing && since.every((trial) => Math.abs(trial.amount) <= hand.smallest)
+    ? 'too-coarse'
+    : 'moves-stop-helping';
+}
+
+function isUnmoved(trial: Trial, noise: number): boolean {
+  return Math.abs(trial.after - trial.before) <= noise;
+}
+
+function opposite(sense: 1 | -1): 1 | -1 {
+  return sense === 1 ? -1 : 1;
+}
