@@ -1,7 +1,8 @@
 // What content may say of a fault, of the checks that find it and of causes that come together, for the library and the diagnosis.
 import { z } from 'zod';
+import { idSchema } from './identifier.ts';
 
-const id = z.string().regex(/^[a-z0-9][a-z0-9-]*$/, 'an id has only a to z, 0 to 9 and "-"');
+const id = idSchema;
 const share = z.number().min(0).max(1);
 const spread = z.number().min(0).default(0);
 
@@ -118,8 +119,11 @@ export const faultSchema = z.strictObject({
 
 export type Fault = z.infer<typeof faultSchema>;
 
-/** A question with buttons. The first answer is the ordinary, healthy one; `usual` holds for faults that do not say otherwise. */
-export const questionSchema = z.strictObject({ id, usual: z.record(id, share) });
+/**
+ * A question with buttons. The first answer is the ordinary, healthy one; `usual` holds for faults that do not say
+ * otherwise, and `slips` is how many answers are given at random. "Don't know" is always offered beside them.
+ */
+export const questionSchema = z.strictObject({ id, usual: z.record(id, share), slips: share.default(0.08) });
 export type Question = z.infer<typeof questionSchema>;
 
 export const checkSchema = z.strictObject({
@@ -162,6 +166,8 @@ export type FaultContent = z.infer<typeof faultFileSchema>;
 /** The two faults that every content has: all is well, and none that we know of. */
 export const nothingWrong = 'nothing-wrong';
 export const unknownCause = 'unknown';
+/** The answer that says nothing. */
+export const dontKnow = 'dont-know';
 
 export function joinFaultFiles(files: readonly FaultContent[]): FaultContent {
   return {
@@ -176,6 +182,15 @@ export function joinFaultFiles(files: readonly FaultContent[]): FaultContent {
 export const callReasons = ['unknown-cause', 'not-for-an-owner', 'nothing-left', 'look-alike'] as const;
 export type CallReason = (typeof callReasons)[number];
 
+/** The answers to a check's question have words; those of a procedure's own question are the procedure's. */
+function answersOf(content: FaultContent, { ask }: Check): string[] {
+  if (ask.kind !== 'choice') return [];
+  const question = content.questions.find((one) => one.id === ask.question);
+  return [...Object.keys(question?.usual ?? {}), dontKnow].map(
+    (answer) => `answer-${ask.question}-${answer}`,
+  );
+}
+
 /** The keys of every word that this content needs in a language. */
 export function wordsOfFaults(content: FaultContent): string[] {
   return [
@@ -184,12 +199,7 @@ export function wordsOfFaults(content: FaultContent): string[] {
       `fault-${fault}-why`,
       `fault-${fault}-remedy`,
     ]),
-    ...content.checks.map((check) => `check-${check.id}`),
-    ...content.questions.flatMap((question) => [
-      `question-${question.id}`,
-      ...Object.keys(question.usual).map((answer) => `question-${question.id}-${answer}`),
-      `question-${question.id}-dunno`,
-    ]),
+    ...content.checks.flatMap((check) => [`check-${check.id}`, ...answersOf(content, check)]),
     ...callReasons.map((reason) => `call-${reason}`),
   ];
 }

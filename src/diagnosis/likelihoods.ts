@@ -1,0 +1,83 @@
+// What one piece of evidence says about every cause, as weights that the conversation adds up in its state.
+import { type FaultContent, nothingWrong } from '../procedure/fault.ts';
+import { chanceOf } from './chance.ts';
+import type { Answer, Evidence, Observation, Tried, Weights } from './evidence.ts';
+import { healthyAt } from './healthy.ts';
+import { type Hypothesis, hypothesesOf } from './hypothesis.ts';
+
+/** How much the evidence speaks for each cause and pair, against a healthy machine. What says nothing gives no weights. */
+export function likelihoods(content: FaultContent, evidence: Evidence): Weights {
+  const chances = chancesOf(content, evidence);
+  if (chances === null) return {};
+  const hypotheses = hypothesesOf(content);
+  const base = chances[0] ?? 1;
+  const weights: Weights = {};
+  for (const [index, hypothesis] of hypotheses.entries()) {
+    const weight = Math.round(1000 * Math.log((chances[index] ?? base) / base));
+    if (weight !== 0) weights[hypothesis.id] = weight;
+  }
+  return weights;
+}
+
+/** Sums weights; the order does not matter. */
+export function addWeights(...several: readonly Weights[]): Weights {
+  const sums: Weights = {};
+  for (const weights of several) {
+    for (const [id, weight] of Object.entries(weights)) sums[id] = (sums[id] ?? 0) + weight;
+  }
+  return sums;
+}
+
+/** The chance of the evidence under each hypothesis, in their order; null where it says nothing. */
+export function chancesOf(content: FaultContent, evidence: Evidence): number[] | null {
+  const hypotheses = hypothesesOf(content);
+  switch (evidence.kind) {
+    case 'observation':
+      return ofObservation(hypotheses, evidence);
+    case 'answer':
+      return ofAnswer(content, hypotheses, evidence);
+    case 'tried':
+      return ofTried(content, hypotheses, evidence);
+  }
+}
+
+function ofObservation(hypotheses: readonly Hypothesis[], observation: Observation): number[] | null {
+  const healthy = observation.expected === null ? null : healthyAt(observation, observation.expected);
+  if (healthy === null) return null;
+  return hypotheses.map((hypothesis) => chanceOf(hypothesis, observation, healthy));
+}
+
+/** An answer that the question does not know ("don't know" among them) says nothing. */
+function ofAnswer(content: FaultContent, hypotheses: readonly Hypothesis[], answer: Answer): number[] | null {
+  const question = content.questions.find((one) => one.id === answer.question);
+  if (question?.usual[answer.answer] === undefined) return null;
+  const answers = Object.keys(question.usual).length;
+  return hypotheses.map((hypothesis) => {
+    // Of two causes, the one that departs further from the usual answer decides.
+    const usual = question.usual[answer.answer] ?? 0;
+    const shares = hypothesis.causes.map((cause) => {
+      const said = cause.answers[question.id];
+      return said === undefined ? usual : (said[answer.answer] ?? 0);
+    });
+    const share = shares.reduce(
+      (far, one) => (Math.abs(one - usual) > Math.abs(far - usual) ? one : far),
+      usual,
+    );
+    return (1 - question.slips) * share + question.slips / answers;
+  });
+}
+
+/** Owners say "done" without doing, and look without seeing: nothing is ever ruled out for good. */
+function ofTried(content: FaultContent, hypotheses: readonly Hypothesis[], tried: Tried): number[] | null {
+  const check = content.checks.find((one) => one.id === tried.check);
+  if (check === undefined) return null;
+  return hypotheses.map((hypothesis) => {
+    const mended = hypothesis.causes.map((cause) => check.mends[cause.id] ?? 0);
+    const all = mended.reduce((product, share) => product * share, 1);
+    const none = mended.reduce((product, share) => product * (1 - share), 1);
+    const share = { right: all, changed: 1 - all - none, 'as-before': none }[tried.result];
+    // Nothing to mend: the reading is right once it is taken again.
+    const ofWell = tried.result === 'right' ? 0.9 : 0.05;
+    return hypothesis.id === nothingWrong ? ofWell : 0.94 * share + 0.02;
+  });
+}
