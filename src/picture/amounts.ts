@@ -14,7 +14,15 @@ export const moveSchema = z.object({
 
 export type PicturedMove = z.infer<typeof moveSchema>;
 
-const fractions: Record<number, string> = { 0.125: '⅛', 0.25: '¼', 0.375: '⅜', 0.5: '½', 0.625: '⅝', 0.75: '¾', 0.875: '⅞' };
+const fractions: Record<number, string> = {
+  0.125: '⅛',
+  0.25: '¼',
+  0.375: '⅜',
+  0.5: '½',
+  0.625: '⅝',
+  0.75: '¾',
+  0.875: '⅞',
+};
 
 /** A number of turns as a mechanic says it; sixteenths are written out. */
 export function amountFigure(pen: Pen, amount: number): string {
@@ -22,7 +30,8 @@ export function amountFigure(pen: Pen, amount: number): string {
   const rest = amount - whole;
   if (rest === 0) return pen.figure(amount, 0);
   const fraction = fractions[rest] ?? (Number.isInteger(rest * 16) ? `${rest * 16}/16` : null);
-  if (fraction === null) return pen.figure(amount, Number.isInteger(Number((amount * 10).toFixed(6))) ? 1 : 2);
+  if (fraction === null)
+    return pen.figure(amount, Number.isInteger(Number((amount * 10).toFixed(6))) ? 1 : 2);
   if (whole === 0) return fraction;
   return `${pen.figure(whole, 0)}${fraction.length > 1 ? ' ' : ''}${fraction}`;
 }

@@ -1,6 +1,13 @@
 // The approach: a stage's readings in order against the band, with the moves between them; for owner and desk.
 import { z } from 'zod';
-import { amountWords, digitsSchema, figureSchema, limitSchema, moveSchema, type PicturedMove } from './amounts.ts';
+import {
+  amountWords,
+  digitsSchema,
+  figureSchema,
+  limitSchema,
+  moveSchema,
+  type PicturedMove,
+} from './amounts.ts';
 import { colours, results, type } from './look.ts';
 import { arrowHead, noFigureCross, readingDot } from './marks.ts';
 import type { Pen } from './pen.ts';
@@ -8,7 +15,7 @@ import { reach } from './scale.ts';
 import { resultWord, right, sheet, wayBack } from './sheet.ts';
 import { line } from './svg.ts';
 import { write } from './text.ts';
-import { valueAxis, type Plot } from './value-axis.ts';
+import { type Plot, valueAxis } from './value-axis.ts';
 
 export const approachSchema = z.object({
   label: z.string(),
@@ -55,7 +62,13 @@ export function drawApproach(subject: ApproachSubject, pen: Pen): string {
     readings.length === 0
       ? write(
           pen,
-          { x: (plot.left + plot.right) / 2, y: 226, size: type.title, anchor: 'middle', halo: colours.track },
+          {
+            x: (plot.left + plot.right) / 2,
+            y: 226,
+            size: type.title,
+            anchor: 'middle',
+            halo: colours.track,
+          },
           pen.say('picture-no-readings'),
         )
       : drawReadings(subject, places, axis, pen),
@@ -86,9 +99,15 @@ function drawReadings(
   const drawn: string[] = [];
   let before: { x: number; y: number } | null = null;
   for (const [index, { value }] of readings.entries()) {
-    const here: { x: number; y: number } | null = value === null ? null : { x: places[index]!, y: axis.y(value) };
+    const here: { x: number; y: number } | null =
+      value === null ? null : { x: places[index]!, y: axis.y(value) };
     if (before && here) {
-      drawn.push(line(before.x, before.y, here.x, here.y, { stroke: colours.ink, 'stroke-width': earlier > index ? 1.5 : 3 }));
+      drawn.push(
+        line(before.x, before.y, here.x, here.y, {
+          stroke: colours.ink,
+          'stroke-width': earlier > index ? 1.5 : 3,
+        }),
+      );
     }
     before = here;
   }
@@ -124,7 +143,14 @@ function drawReadings(
   return drawn.join('');
 }
 
-function figureOf(value: number | null, x: number, y: number, last: boolean, digits: number, pen: Pen): string {
+function figureOf(
+  value: number | null,
+  x: number,
+  y: number,
+  last: boolean,
+  digits: number,
+  pen: Pen,
+): string {
   const text = value === null ? pen.say('picture-overload') : pen.figure(value, digits);
   const below = y - 44 < plot.top;
   return write(
@@ -149,6 +175,9 @@ export function describeApproach(subject: ApproachSubject, pen: Pen): string {
   return pen.say('approach-alternative', {
     label: subject.label,
     count: subject.readings.length,
-    value: last.value === null ? pen.say('picture-no-figure') : `${pen.figure(last.value, subject.digits)} ${subject.unit}`,
+    value:
+      last.value === null
+        ? pen.say('picture-no-figure')
+        : `${pen.figure(last.value, subject.digits)} ${subject.unit}`,
   });
 }

@@ -4,8 +4,8 @@ import { digitsSchema, figureSchema, limitSchema, limitWords } from './amounts.t
 import { colours, frame, results, type } from './look.ts';
 import { arrowHead, readingDot, targetMark, whisker } from './marks.ts';
 import type { Pen } from './pen.ts';
-import { linear, placeLabels, reach, ticks, type Span } from './scale.ts';
-import { left, legend, resultWord, right, sheet, wayBack, type LegendEntry } from './sheet.ts';
+import { linear, placeLabels, reach, type Span, ticks } from './scale.ts';
+import { type LegendEntry, left, legend, resultWord, right, sheet, wayBack } from './sheet.ts';
 import { box, line } from './svg.ts';
 import { write } from './text.ts';
 
@@ -163,12 +163,16 @@ function legendEntries(subject: GaugeSubject, pen: Pen): LegendEntry[] {
   const entries: LegendEntry[] = [];
   if (limits !== null) {
     entries.push({
-      sign: (cx, cy) => box(cx - 13, cy - 9, 26, 18, { fill: colours.band, stroke: colours.bandEdge, 'stroke-width': 3 }),
+      sign: (cx, cy) =>
+        box(cx - 13, cy - 9, 26, 18, { fill: colours.band, stroke: colours.bandEdge, 'stroke-width': 3 }),
       text: pen.say('picture-right-band', { limits }),
     });
   }
   if (typeof target === 'number') {
-    entries.push({ sign: targetMark, text: pen.say('picture-aim', { value: pen.figure(target, digits), unit }) });
+    entries.push({
+      sign: targetMark,
+      text: pen.say('picture-aim', { value: pen.figure(target, digits), unit }),
+    });
   }
   if (typeof uncertainty === 'number' && uncertainty > 0) {
     entries.push({
@@ -191,4 +195,3 @@ export function describeGauge(subject: GaugeSubject, pen: Pen): string {
     limits: limitWords(pen, subject) ?? pen.say('picture-no-limits'),
   });
 }
-

@@ -39,7 +39,8 @@ export function drawStrip(subject: StripSubject, pen: Pen): string {
   const perColumn = Math.ceil(shown.length / columns);
   const pitch = Math.min(48, 340 / Math.max(1, perColumn));
   const width = columns === 1 ? right - left : (right - left - 32) / 2;
-  const title = hidden > 0 ? `${subject.title} · ${pen.say('strip-hidden', { count: hidden })}` : subject.title;
+  const title =
+    hidden > 0 ? `${subject.title} · ${pen.say('strip-hidden', { count: hidden })}` : subject.title;
   return sheet(
     pen,
     title,

@@ -8,7 +8,7 @@ import { placeLabels, type Span } from './scale.ts';
 import { left, legend, resultWord, right, sheet } from './sheet.ts';
 import { box, line, shape } from './svg.ts';
 import { write } from './text.ts';
-import { valueAxis, type Plot } from './value-axis.ts';
+import { type Plot, valueAxis } from './value-axis.ts';
 
 export const sweepFaults = ['drop-out', 'dead-spot', 'reversal', 'no-return', 'not-wide-open'] as const;
 
@@ -36,7 +36,10 @@ export interface SweepPoint {
 }
 
 /** Steps are spread evenly over the travel: a hand does not say where it stood. The way back starts one step below wide open. */
-export function placeSweep({ up, down }: Pick<SweepSubject, 'up' | 'down'>): { up: SweepPoint[]; down: SweepPoint[] } {
+export function placeSweep({ up, down }: Pick<SweepSubject, 'up' | 'down'>): {
+  up: SweepPoint[];
+  down: SweepPoint[];
+} {
   const at = (share: number) => travel[0] + (travel[1] - travel[0]) * share;
   return {
     up: up.map((value, index) => ({ x: at(up.length === 1 ? 0 : index / (up.length - 1)), value })),
@@ -84,7 +87,12 @@ export function drawSweep(subject: SweepSubject, pen: Pen): string {
           text: pen.say('sweep-down'),
         },
         ...(values.length < subject.up.length + subject.down.length
-          ? [{ sign: (cx: number, cy: number) => noFigureCross(cx, cy, 8), text: pen.say('picture-no-figure') }]
+          ? [
+              {
+                sign: (cx: number, cy: number) => noFigureCross(cx, cy, 8),
+                text: pen.say('picture-no-figure'),
+              },
+            ]
           : []),
       ],
       frame.height - 24,
@@ -150,17 +158,25 @@ function faults(subject: SweepSubject, pen: Pen): string {
         );
       // Where the words would run into each other, the first alone is written: the text below the picture has them all.
       if (!room && index > 0) return spot;
-      const place = room ? places[index]! : Math.min(Math.max(at, left + widths[0]! / 2), right - widths[0]! / 2);
+      const place = room
+        ? places[index]!
+        : Math.min(Math.max(at, left + widths[0]! / 2), right - widths[0]! / 2);
       return (
         spot +
-        write(pen, { x: place, y: plot.top - 22, bold: true, anchor: 'middle', fill: colours.adjust }, texts[index]!)
+        write(
+          pen,
+          { x: place, y: plot.top - 22, bold: true, anchor: 'middle', fill: colours.adjust },
+          texts[index]!,
+        )
       );
     })
     .join('');
 }
 
 export function describeSweep(subject: SweepSubject, pen: Pen): string {
-  const found = subject.faults.map(({ kind, where }) => pen.say(`sweep-${kind}`, { where: pen.percent(where) }));
+  const found = subject.faults.map(({ kind, where }) =>
+    pen.say(`sweep-${kind}`, { where: pen.percent(where) }),
+  );
   return pen.say('sweep-alternative', {
     label: subject.label,
     count: subject.up.length + subject.down.length,

@@ -63,7 +63,10 @@ export function resultMark(result: Result, cx: number, cy: number, r: number, wa
           ],
           { fill },
         ) +
-        line(cx - r * 0.45, cy - r * 0.45, cx + r * 0.45, cy + r * 0.45, { ...white, 'stroke-width': thick }) +
+        line(cx - r * 0.45, cy - r * 0.45, cx + r * 0.45, cy + r * 0.45, {
+          ...white,
+          'stroke-width': thick,
+        }) +
         line(cx - r * 0.45, cy + r * 0.45, cx + r * 0.45, cy - r * 0.45, { ...white, 'stroke-width': thick })
       );
   }
@@ -118,7 +121,14 @@ export function arrowHead(x: number, y: number, degrees: number, size: number, f
 }
 
 /** An arrow along a circle from twelve o'clock, so many degrees; negative ones go counter-clockwise. */
-export function turnArrow(cx: number, cy: number, r: number, degrees: number, fill: string, thick = 12): string {
+export function turnArrow(
+  cx: number,
+  cy: number,
+  r: number,
+  degrees: number,
+  fill: string,
+  thick = 12,
+): string {
   const sign = Math.sign(degrees);
   const long = Math.min(Math.abs(degrees), 330);
   const headDegrees = ((thick * 2) / r) * (180 / Math.PI);

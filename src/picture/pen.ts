@@ -18,13 +18,17 @@ export interface Pen {
   width(text: string, size: number, bold: boolean): number;
 }
 
+/** Text on one line, without what has no place in a picture: control, format (bidirectional overrides among them), private and half characters. */
+export function oneLine(text: string): string {
+  return text
+    .replaceAll(/[\s\p{Cc}]+/gu, (gap) => (gap === '\u00a0' ? gap : ' '))
+    .replaceAll(/[\p{Cf}\p{Co}\p{Cs}\u{fe00}-\u{fe0f}]/gu, '')
+    .trim();
+}
+
 const segmenter = new Intl.Segmenter('en', { granularity: 'grapheme' });
 
-export function makePen(
-  language: string,
-  say: Say,
-  fonts: { regular: GlyphWidths; bold: GlyphWidths },
-): Pen {
+export function makePen(language: string, say: Say, fonts: { regular: GlyphWidths; bold: GlyphWidths }): Pen {
   const days = new Intl.DateTimeFormat(language, { dateStyle: 'long', timeZone: 'UTC' });
   const months = new Intl.DateTimeFormat(language, { month: 'short', timeZone: 'UTC' });
   const percents = new Intl.NumberFormat(language, { style: 'percent', maximumFractionDigits: 0 });
@@ -50,12 +54,7 @@ export function makePen(
     day: (date) => days.format(new Date(`${date}T00:00:00Z`)),
     month: (date) => months.format(new Date(`${date.slice(0, 7)}-01T00:00:00Z`)),
     clean(text) {
-      // Control, format (bidirectional overrides among them), private and half characters have no place in a picture.
-      const plain = text
-        .normalize('NFC')
-        .replaceAll(/[\s\p{Cc}]+/gu, (gap) => (gap === '\u00a0' ? gap : ' '))
-        .replaceAll(/[\p{Cf}\p{Co}\p{Cs}\u{fe00}-\u{fe0f}]/gu, '')
-        .trim();
+      const plain = oneLine(text.normalize('NFC'));
       if (shows(plain)) return plain;
       return [...segmenter.segment(plain)].map(({ segment }) => (shows(segment) ? segment : '▯')).join('');
     },

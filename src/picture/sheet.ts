@@ -1,5 +1,5 @@
 // The sheet that every picture stands on: ground, edge, title, result at the top right, legend; for all drawings.
-import { colours, frame, type, type Result } from './look.ts';
+import { colours, frame, type Result, type } from './look.ts';
 import { resultMark, type Way } from './marks.ts';
 import type { Pen } from './pen.ts';
 import { box, element } from './svg.ts';
@@ -88,7 +88,8 @@ export function legend(pen: Pen, entries: readonly LegendEntry[], bottom: number
     .flatMap((row, index) => {
       const y = bottom - (rows.length - 1 - index) * 32;
       return row.map(
-        (placed) => placed.entry.sign(placed.x + 13, y - 8) + write(pen, { x: placed.x + 36, y }, placed.text),
+        (placed) =>
+          placed.entry.sign(placed.x + 13, y - 8) + write(pen, { x: placed.x + 36, y }, placed.text),
       );
     })
     .join('');

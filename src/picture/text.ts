@@ -37,7 +37,16 @@ export function fit(
 }
 
 export function write(pen: Pen, lettering: Lettering, text: string): string {
-  const { x, y, size = type.small, bold = false, fill = colours.ink, anchor = 'start', max, halo } = lettering;
+  const {
+    x,
+    y,
+    size = type.small,
+    bold = false,
+    fill = colours.ink,
+    anchor = 'start',
+    max,
+    halo,
+  } = lettering;
   const fitted = fit(pen, pen.clean(text), size, bold, max ?? Number.POSITIVE_INFINITY);
   if (fitted.text === '') return '';
   return element(
@@ -56,7 +65,14 @@ export function write(pen: Pen, lettering: Lettering, text: string): string {
 }
 
 /** Clean text broken at spaces into at most `count` lines; the last one takes what is left, and is fitted when written. */
-export function wrap(pen: Pen, text: string, size: number, bold: boolean, max: number, count: number): string[] {
+export function wrap(
+  pen: Pen,
+  text: string,
+  size: number,
+  bold: boolean,
+  max: number,
+  count: number,
+): string[] {
   const lines: string[] = [];
   for (const word of pen.clean(text).split(' ')) {
     const last = lines.at(-1);
@@ -72,5 +88,7 @@ export function wrap(pen: Pen, text: string, size: number, bold: boolean, max: n
 
 /** Several lines of one text, one below the other. */
 export function writeLines(pen: Pen, lettering: Lettering, lines: readonly string[], pitch: number): string {
-  return lines.map((text, index) => write(pen, { ...lettering, y: lettering.y + index * pitch }, text)).join('');
+  return lines
+    .map((text, index) => write(pen, { ...lettering, y: lettering.y + index * pitch }, text))
+    .join('');
 }

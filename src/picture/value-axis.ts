@@ -1,7 +1,7 @@
 // The upright value axis with its band, which approach and sweep share: limits in bold, round ticks where there is room.
 import { colours, type } from './look.ts';
 import type { Pen } from './pen.ts';
-import { linear, placeLabels, ticks, type Limits, type Span } from './scale.ts';
+import { type Limits, linear, placeLabels, type Span, ticks } from './scale.ts';
 import { box, line } from './svg.ts';
 import { write } from './text.ts';
 
@@ -30,7 +30,9 @@ export function valueAxis(
     [plot.top - 12, plot.bottom + 12],
   );
   const round = ticks(domain, 5);
-  const spare = round.values.filter((tick) => places.every((place) => Math.abs(place - y(tick)) > height + 6));
+  const spare = round.values.filter((tick) =>
+    places.every((place) => Math.abs(place - y(tick)) > height + 6),
+  );
   const edge = { stroke: colours.bandEdge, 'stroke-width': 3 };
   const label = { x: plot.left - 12, anchor: 'end', max: plot.left - 24 } as const;
   const drawn = [

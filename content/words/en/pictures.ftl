@@ -60,3 +60,77 @@ sweep-no-return = doesn’t come back
 sweep-not-wide-open = not wide open
 sweep-nothing = nothing found
 sweep-alternative = { $label }: { $count } readings from closed to wide open and back; { $found }.
+
+connector-red = RED lead
+connector-black = BLACK lead
+connector-pin = pin { $pin }
+connector-signal = signal
+connector-supply = supply
+connector-ground = ground
+connector-elsewhere = not into this plug
+connector-wire = { $base } wire
+connector-wire-striped = { $base } wire, { $stripe } stripe
+connector-seen = Seen from the wire side: pins go in along the wires
+connector-seen-latch-up = Seen from the wire side, latch on top
+connector-seen-latch-down = Seen from the wire side, latch below
+connector-colour-black = black
+connector-colour-white = white
+connector-colour-grey = grey
+connector-colour-brown = brown
+connector-colour-red = red
+connector-colour-orange = orange
+connector-colour-yellow = yellow
+connector-colour-green = green
+connector-colour-light-green = light green
+connector-colour-blue = blue
+connector-colour-light-blue = light blue
+connector-colour-violet = violet
+connector-colour-pink = pink
+connector-alternative = { $title }, seen from the wire side. Red lead: { $red }. Black lead: { $black }.
+
+part-way-in = in
+part-way-out = out
+part-way-clockwise = clockwise
+part-way-counter-clockwise = counter-clockwise
+part-way-more = more play
+part-way-less = less play
+part-until = until the meter shows { $low } to { $high } { $unit }
+part-raises = raises the reading
+part-lowers = lowers the reading
+part-seen-facing = as you look straight at it
+part-seen-below = it faces down: look up at it from below
+part-factory-stop = The painted factory stop: never touch it
+part-alternative = { $title }: { $amount } { $way }.
+
+causes-none = No cause fits the readings
+causes-rest = { $count ->
+    [one] one more, { $share }
+   *[other] { $count } more, { $share } together
+}
+causes-alternative = { $count ->
+    [one] One cause: { $name }, { $share }.
+   *[other] { $count } causes, the likeliest { $name } with { $share }.
+}
+
+record-set = set
+record-right-as-found = right as found
+record-accepted = accepted
+record-not-set = not set
+record-accepted-by = accepted by { $name }
+record-hidden = { $count } more values
+record-no-values = no values
+record-alternative = Record card. { $title }, { $machine }, { $date }: { $result }, { $count ->
+    [one] one value,
+   *[other] { $count } values,
+} code { $code }.
+
+workshop-nothing = nothing yet
+workshop-of = { $stopped } of { $reached }
+workshop-stops-note = dark end: stopped here
+workshop-times-note = dot: the middle owner
+workshop-minutes = { $minutes } min
+workshop-hidden = { $count } more
+workshop-alternative = { $title }: { $count ->
+    [one] one row.
+   *[other] { $count } rows.
+}
