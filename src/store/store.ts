@@ -121,7 +121,15 @@ export interface OutboxRow {
 /** What became of a row that was claimed. */
 export type Mark =
   | { kind: 'sent'; row: number; at: number; progress: OutboxRow['progress'] }
-  | { kind: 'retry'; row: number; dueAt: number; error: string; progress: OutboxRow['progress'] };
+  /** `attempts` counts tries only, not waiting for one's turn. */
+  | {
+      kind: 'retry';
+      row: number;
+      dueAt: number;
+      attempts: number;
+      error: string | null;
+      progress: OutboxRow['progress'];
+    };
 
 /** Validated content by its hash, kept as long as a conversation pins it. */
 export interface Snapshots {

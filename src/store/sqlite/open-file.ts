@@ -1,0 +1,60 @@
+// Opens the embedded database for this process alone: checks it before anything is written, then brings it up to date.
+import { mkdirSync } from 'node:fs';
+import { dirname } from 'node:path';
+import { DatabaseSync } from 'node:sqlite';
+import { outstanding, readMigrations } from '../read-migrations.ts';
+import { StoreTrouble } from '../store.ts';
+import { explain } from './explain.ts';
+
+/** How long a second process waits for the first to let go of the file. */
+const patienceMs = 10_000;
+
+export function openFile(file: string, waitMs = patienceMs): DatabaseSync {
+  let db: DatabaseSync | null = null;
+  try {
+    mkdirSync(dirname(file), { recursive: true });
+    db = new DatabaseSync(file, { timeout: waitMs });
+    db.exec('PRAGMA locking_mode = EXCLUSIVE');
+    const version = checkUntouched(db, file);
+    const todo = outstanding(readMigrations('sqlite'), version, file);
+    // secure_delete: what an owner had erased is overwritten, not only unlinked.
+    db.exec('PRAGMA journal_mode = WAL; PRAGMA synchronous = FULL; PRAGMA secure_delete = ON');
+    // The lock is taken with the first write; until then a second process could slip in.
+    db.exec('BEGIN IMMEDIATE');
+    for (const migration of todo) db.exec(migration.sql);
+    db.exec(`PRAGMA user_version = ${todo.at(-1)?.number ?? version}`);
+    db.exec('COMMIT');
+    return db;
+  } catch (error) {
+    db?.close();
+    throw explainOpening(error, file);
+  }
+}
+
+/** Its layout's number; 0 for an empty database. */
+function checkUntouched(db: DatabaseSync, file: string): number {
+  const { user_version: version } = db.prepare('PRAGMA user_version').get() as { user_version: number };
+  const tables = db.prepare('SELECT count(*) AS count FROM sqlite_schema').get() as { count: number };
+  if (version === 0 && tables.count > 0) {
+    throw new StoreTrouble(
+      `The file ${file} is a database of some other program. Nothing was changed; name another folder for this one.`,
+    );
+  }
+  const [finding] = db.prepare('PRAGMA quick_check(1)').all() as { quick_check: string }[];
+  if (finding?.quick_check !== 'ok') {
+    throw new StoreTrouble(
+      `The database ${file} is damaged (${finding?.quick_check}). Nothing was changed; put it aside and restore a copy, or start with an empty folder.`,
+    );
+  }
+  return version;
+}
+
+function explainOpening(error: unknown, file: string): unknown {
+  if (error instanceof Error && 'code' in error && 'syscall' in error) {
+    return new StoreTrouble(
+      `The folder ${dirname(file)} cannot be used (${error.code}). See that it exists and that this user may write there.`,
+      { cause: error },
+    );
+  }
+  return explain(error, file);
+}

@@ -1,0 +1,82 @@
+// The store on the embedded database, in one file that one process owns: the default of every command.
+import { randomBytes } from 'node:crypto';
+import type { DatabaseSync } from 'node:sqlite';
+import { makeLists } from '../lists.ts';
+import type { Store } from '../store.ts';
+import { makeCalendar } from './calendar.ts';
+import { makeGroupCommit } from './group-commit.ts';
+import { listsDatabase } from './lists-database.ts';
+import { openFile } from './open-file.ts';
+import { makeQueue } from './queue.ts';
+import { makeForget, makeLinks, makeSnapshots } from './shelves.ts';
+import { makeTakeTurn } from './take-turn.ts';
+
+export interface SqliteStore extends Store {
+  /** How many transactions were committed, for the bench. */
+  commits(): number;
+}
+
+export function openSqliteStore(options: {
+  file: string;
+  clock: () => number;
+  waitMs?: number;
+}): SqliteStore {
+  const { file, clock } = options;
+  const db = openFile(file, options.waitMs);
+  const secret = readSecret(db);
+  const group = makeGroupCommit(db, file);
+  const takeTurn = makeTakeTurn(db, secret);
+  const { outbox, queued } = makeQueue(db, group, sweep);
+  const forget = makeForget(db);
+
+  /** After an erasure nothing of it may stay behind in the write-ahead log either. */
+  function sweep(): void {
+    db.exec('PRAGMA wal_checkpoint(TRUNCATE)');
+  }
+
+  return {
+    engine: 'sqlite',
+    async turn(arrival, decide) {
+      let erased = false;
+      const result = await group.write(() =>
+        takeTurn(
+          arrival,
+          (loaded, arrived) => {
+            const decision = decide(loaded, arrived);
+            erased = 'erase' in decision && decision.erase !== undefined;
+            return decision;
+          },
+          clock(),
+        ),
+      );
+      if (erased) sweep();
+      queued();
+      return result;
+    },
+    outbox,
+    calendar: makeCalendar(db, group, secret),
+    snapshots: makeSnapshots(db, group, clock),
+    links: makeLinks(db, group),
+    ...makeLists(listsDatabase(db)),
+    async forget(before) {
+      await group.write(() => forget(before));
+      sweep();
+    },
+    async close() {
+      group.close();
+      db.close();
+    },
+    commits: group.commits,
+  };
+}
+
+function readSecret(db: DatabaseSync): Buffer {
+  db.prepare('INSERT INTO settings (name, value) VALUES (?, ?) ON CONFLICT DO NOTHING').run(
+    'secret',
+    randomBytes(32).toString('base64'),
+  );
+  const { value } = db.prepare('SELECT value FROM settings WHERE name = ?').get('secret') as {
+    value: string;
+  };
+  return Buffer.from(value, 'base64');
+}
