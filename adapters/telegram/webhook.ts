@@ -1,0 +1,95 @@
+// Takes updates that Telegram posts to us; each is answered 200 only once it is dealt with, so that Telegram repeats what was not.
+import { createHash, timingSafeEqual } from 'node:crypto';
+import { createServer, type IncomingMessage, type Server, type ServerResponse } from 'node:http';
+import type { Update } from 'grammy/types';
+import type { Lanes } from '../wire/lanes.ts';
+import type { Log } from '../wire/surroundings.ts';
+import { laneOf } from './poll.ts';
+
+export interface Webhook {
+  /** Where Telegram posts to; only its path matters here. */
+  url: string;
+  secret: string;
+  port: number;
+}
+
+export interface Listening {
+  webhook: Webhook;
+  take: (update: Update) => Promise<void>;
+  lanes: Lanes;
+  log: Log;
+}
+
+const largestBody = 1024 * 1024;
+
+/** The health endpoint says that the program lives, to whoever watches over it. */
+export const healthPath = '/health';
+
+export async function listen({ webhook, take, lanes, log }: Listening): Promise<Server> {
+  const path = new URL(webhook.url).pathname;
+  const server = createServer((request, response) => {
+    handle(request).then(
+      (status) => respond(response, status),
+      () => respond(response, 500),
+    );
+  });
+
+  async function handle(request: IncomingMessage): Promise<number> {
+    const asked = new URL(request.url ?? '/', 'http://localhost').pathname;
+    if (asked === healthPath) return request.method === 'GET' || request.method === 'HEAD' ? 200 : 405;
+    if (asked !== path) return 404;
+    if (request.method !== 'POST') return 405;
+    if (!isSecret(request.headers['x-telegram-bot-api-secret-token'], webhook.secret)) return 401;
+    const body = await readBody(request);
+    if (body === null) return 413;
+    const update = readUpdate(body);
+    if (update === null) return 400;
+    try {
+      await lanes.run(laneOf(update), () => take(update));
+      return 200;
+    } catch {
+      log.warn({ update: update.update_id }, 'an update was not taken; Telegram will send it again');
+      return 500;
+    }
+  }
+
+  await new Promise<void>((resolve, reject) => {
+    server.once('error', reject);
+    server.listen(webhook.port, resolve);
+  });
+  return server;
+}
+
+/** Hashed first, so that neither length nor first difference shows in the time it takes. */
+function isSecret(given: string | string[] | undefined, secret: string): boolean {
+  const digest = (text: string) => createHash('sha256').update(text).digest();
+  return typeof given === 'string' && timingSafeEqual(digest(given), digest(secret));
+}
+
+async function readBody(request: IncomingMessage): Promise<string | null> {
+  if (Number(request.headers['content-length'] ?? 0) > largestBody) return null;
+  const chunks: Buffer[] = [];
+  let size = 0;
+  for await (const chunk of request as AsyncIterable<Buffer>) {
+    size += chunk.length;
+    if (size > largestBody) return null;
+    chunks.push(chunk);
+  }
+  return Buffer.concat(chunks).toString('utf8');
+}
+
+function readUpdate(body: string): Update | null {
+  try {
+    const update = JSON.parse(body) as Update | null;
+    return typeof update?.update_id === 'number' ? update : null;
+  } catch {
+    return null;
+  }
+}
+
+function respond(response: ServerResponse, status: number): void {
+  // A body that was not read to its end would be taken for the next request.
+  if (status === 413) response.setHeader('connection', 'close');
+  response.writeHead(status, { 'content-type': 'application/json' });
+  response.end(status === 200 ? '{"ok":true}' : '{"ok":false}');
+}
