@@ -1,0 +1,87 @@
+// `npm run garage`: plays many simulated owners against the program and prints how it went, by kind of machine.
+import { parseArgs } from 'node:util';
+import { drive } from './drive.ts';
+import { faultById, faults } from './faults.ts';
+import { judgeStory } from './judge.ts';
+import { openPipe } from './pipe.ts';
+import type { Engine } from './pipe-line.ts';
+import { drawPlan } from './plan.ts';
+import { drawScene, type Plan } from './scene.ts';
+import { figures, figureTable, isFalsePass, type Run, reliability, tableByKind } from './table.ts';
+import { tellStory } from './tell.ts';
+
+const usage = `npm run garage -- [--machines 500] [--seed 1] [--fault ID | --only mis-set|right] [--pipe] [--minutes 0] [--verbose SEED]
+  faults: ${faults.map((fault) => fault.id).join(', ')}`;
+
+/** The program without a process of its own, where test/garage/in-process.ts offers that; else through the pipe. */
+async function openEngine(pipe: boolean): Promise<Engine> {
+  if (pipe) return openPipe();
+  try {
+    const { openInProcess }: { openInProcess(): Promise<Engine> } = await import(`${'./in-process.ts'}`);
+    return await openInProcess();
+  } catch (error) {
+    if ((error as { code?: string }).code !== 'ERR_MODULE_NOT_FOUND') throw error;
+    process.stderr.write('There is no test/garage/in-process.ts that loads: going through the pipe.\n');
+    return openPipe();
+  }
+}
+
+async function main(): Promise<number> {
+  const { values } = parseArgs({
+    options: {
+      machines: { type: 'string', default: '500' },
+      seed: { type: 'string', default: '1' },
+      fault: { type: 'string' },
+      only: { type: 'string' },
+      pipe: { type: 'boolean', default: false },
+      minutes: { type: 'string', default: '0' },
+      verbose: { type: 'string' },
+      help: { type: 'boolean', default: false },
+    },
+  });
+  if (values.help) {
+    console.log(usage);
+    return 0;
+  }
+  const planned = plannedBy(values.fault, values.only);
+  const seeds = values.verbose
+    ? [values.verbose]
+    : Array.from({ length: Number(values.machines) }, (_, i) => `${values.seed}-${i + 1}`);
+
+  const engine = await openEngine(values.pipe);
+  const runs: Run[] = [];
+  try {
+    for (const [i, seed] of seeds.entries()) {
+      const scene = drawScene(seed, planned ?? drawPlan(seed));
+      const story = await drive(engine, scene, `g${i}`, { minutes: Number(values.minutes) });
+      const outcome = judgeStory(story);
+      runs.push({ scene, outcome });
+      if (values.verbose) console.log(`${tellStory(story, outcome)}\n`);
+    }
+  } finally {
+    await engine.close();
+  }
+  if (values.verbose) return 0;
+  console.log(`${tableByKind(runs)}\n\n${figureTable(figures(runs))}\n\n${reliability(runs)}\n`);
+  for (const { scene, outcome } of runs
+    .filter((run) => isFalsePass(run) || !run.outcome.endedRight)
+    .slice(0, 40)) {
+    const names = scene.faults.map((fault) => fault.id).join('+') || (scene.complaint ? 'mis-set' : 'right');
+    const why = outcome.wrong.join('; ') || outcome.stuck || outcome.reason || `declared ${outcome.declared}`;
+    console.log(
+      `--verbose ${scene.seed}  ${names}: ${isFalsePass({ scene, outcome }) ? 'FALSE PASS ' : ''}${why}`,
+    );
+  }
+  const odd = new Set(runs.flatMap(({ scene }) => [...scene.unknown]));
+  if (odd.size) console.log(`Asked for, though no contract names it: ${[...odd].join(', ')}`);
+  return runs.some(isFalsePass) ? 1 : 0;
+}
+
+function plannedBy(fault: string | undefined, only: string | undefined): Plan | null {
+  if (fault) return { kind: 'faults', ids: fault.split('+').map((id) => faultById(id).id) };
+  if (only === 'right' || only === 'mis-set') return { kind: only };
+  if (only) throw new Error(`--only takes right or mis-set, not "${only}"`);
+  return null;
+}
+
+process.exitCode = await main();

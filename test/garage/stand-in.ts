@@ -1,0 +1,136 @@
+// A small program that keeps the pipe contract, for the tests of the model garage only: enough of a set-up to hold the simulation against.
+import type { Facts, MoveFact } from '../../src/chat/facts.ts';
+import type { InputLine, OutputLine } from './pipe-line.ts';
+
+type Script = Generator<OutputLine[], unknown, string>;
+type Choices = string[];
+
+function message(to: string, facts: Facts, choices: Choices = []): OutputLine {
+  return { id: '', to, text: '', choices: choices.map((id) => ({ id, label: id })), facts };
+}
+
+/** Volts out of the few ways the simulated owner types them; null for anything else. */
+export function readVolts(text: string): number | null {
+  const found = /-?[\do]*[.,]?\d+/.exec(text);
+  if (!found || /jumps|OL|O\.L|0L|left/.test(text)) return null;
+  const value = Number(found[0].replace(',', '.').replace('o', '0'));
+  return /mV/.test(text) || (!/[.,]/.test(found[0]) && Math.abs(value) > 16) ? value / 1000 : value;
+}
+
+function* reading(
+  to: string,
+  stage: string,
+  measure: string,
+  facts: Facts,
+): Generator<OutputLine[], number | null, string> {
+  let extra = facts;
+  for (let tries = 0; tries < 6; tries++) {
+    const typed = yield [message(to, { ...extra, stage, ask: { kind: 'reading', measure, unit: 'V' } })];
+    const value = readVolts(typed);
+    if (value !== null && Math.abs(value) >= 0.02) return value;
+    extra = { do: ['wake'] };
+  }
+  return null;
+}
+
+interface Loop {
+  stage: string;
+  measure: string;
+  low: number;
+  high: number;
+  first: Facts;
+  /** The move for a reading; it learns from the last two. */
+  advise(value: number): Facts & { move?: MoveFact };
+}
+
+function* settleLoop(to: string, loop: Loop): Generator<OutputLine[], boolean, string> {
+  let facts = loop.first;
+  for (let tries = 0; tries < 14; tries++) {
+    const value = yield* reading(to, loop.stage, loop.measure, facts);
+    if (value === null) return false;
+    const passes = value >= loop.low - 1e-9 && value <= loop.high + 1e-9;
+    const verdict = { measure: loop.measure, unit: 'V', value, low: loop.low, high: loop.high };
+    facts = passes
+      ? { verdict: { ...verdict, result: 'pass' } }
+      : { ...loop.advise(value), verdict: { ...verdict, result: 'adjust' } };
+    if (passes) {
+      yield [message(to, { ...facts, stage: loop.stage, ask: { kind: 'confirm' } }, ['done'])];
+      return true;
+    }
+  }
+  return false;
+}
+
+function* setUp(to: string): Script {
+  const confirm = (stage: string, actions: string[]) =>
+    message(to, { stage, do: actions, ask: { kind: 'confirm' } }, ['done']);
+  const desk = (reason: string) =>
+    message('desk', { case: { id: 'k1', owner: to, state: 'waiting', reason } });
+  const ask = { kind: 'choice', question: 'complaint' } as const;
+  yield [message(to, { stage: 'complaint', ask }, ['none', 'runs-badly'])];
+  yield [confirm('knob', ['release:fast-idle', 'free-play:cable'])];
+  const supply = yield* reading(to, 'supply', 'supply-voltage', { do: ['probe-supply', 'wake'] });
+  if (supply === null || supply < 4.8 || supply > 5.2) return yield [desk('supply')];
+  const scale = supply / 5;
+  yield [confirm('off', ['probe', 'back-off:idle-stop', 'back-off:fast-idle'])];
+
+  let clockwise = true;
+  let before: number | null = null;
+  const target = 0.62 * scale;
+  let offset = 0;
+  const baseline = yield* settleLoop(to, {
+    stage: 'baseline',
+    measure: 'signal-closed-stop',
+    low: Math.ceil((target - 0.01 * scale) * 1000) / 1000,
+    high: Math.floor((target + 0.01 * scale) * 1000) / 1000,
+    first: {},
+    advise(value) {
+      // What tightening brings is known from the second go; a sense that made it worse is turned round.
+      if (before === null || Math.abs(value - target) > Math.abs(before - target) + 0.02)
+        clockwise = !clockwise;
+      else offset += target - value;
+      before = value;
+      const direction = clockwise ? 'clockwise' : 'counter-clockwise';
+      const until = { low: target + offset - 0.008, high: target + offset + 0.008 };
+      return {
+        do: ['loosen:sensor-screws'],
+        move: { part: 'sensor-body', direction, amount: 3, unit: 'nudge', until },
+      };
+    },
+  });
+  if (!baseline) return yield [desk('baseline')];
+  yield [confirm('tighten', ['tighten:sensor-screws'])];
+  const idle = 0.71 * scale;
+  const stop = yield* settleLoop(to, {
+    stage: 'idle-stop',
+    measure: 'signal-idle',
+    low: idle - 0.01,
+    high: idle + 0.01,
+    first: {},
+    advise: (value) => ({
+      move: {
+        part: 'idle-stop',
+        direction: value < idle ? 'in' : 'out',
+        amount: 0.5,
+        unit: 'turn',
+        until: { low: idle - 0.008, high: idle + 0.008 },
+      },
+    }),
+  });
+  if (!stop) return yield [desk('idle stop')];
+  yield [message(to, { record: { result: 'set', values: {} } })];
+}
+
+/** One owner after another; what an owner presses and what an owner types are the same to it. */
+export function createStandIn(): (line: InputLine) => OutputLine[] {
+  const scripts = new Map<string, Script>();
+  return (line) => {
+    if (!('from' in line)) return [];
+    const running = scripts.get(line.from);
+    const typed = 'text' in line ? line.text : 'choose' in line ? line.choose : '';
+    const script = running ?? setUp(line.from);
+    scripts.set(line.from, script);
+    const next = running ? script.next(typed) : script.next();
+    return next.done ? [] : next.value;
+  };
+}
