@@ -4,7 +4,8 @@ import type { Line, LineArgument } from '../chat/facts.ts';
 import { toFluentNumber } from './figures.ts';
 import type { Wording } from './wording.ts';
 
-export type Arguments = Readonly<Record<string, LineArgument | readonly string[]>>;
+/** A list is joined by the language's own habit. */
+export type Argument = LineArgument | readonly (string | Line)[];
 
 /** Each line on a line of its own; a line whose key is empty parts two paragraphs. */
 export function render(lines: readonly Line[], wording: Wording): string {
@@ -20,27 +21,29 @@ export function render(lines: readonly Line[], wording: Wording): string {
 }
 
 /** The words of one key. What is missing is an error: a hole in a sentence could send a hand the wrong way. */
-export function label(key: string, args: Arguments, wording: Wording): string {
+export function label(key: string, args: Readonly<Record<string, Argument>>, wording: Wording): string {
   const bundle = wording.bundleOf.get(key);
   const pattern = bundle?.getMessage(key)?.value;
   if (!bundle || !pattern) throw new Error(`There are no words for "${key}" in "${wording.language}".`);
+  const variables: Record<string, FluentVariable> = {};
+  for (const [name, argument] of Object.entries(args)) variables[name] = fillIn(argument, wording);
   const errors: Error[] = [];
-  const text = bundle.formatPattern(pattern, toVariables(args, wording), errors);
+  const text = bundle.formatPattern(pattern, variables, errors);
   if (errors[0]) throw new Error(`The words for "${key}" in "${wording.language}": ${errors[0].message}`);
   return text;
 }
 
-function toVariables(args: Arguments, wording: Wording): Record<string, FluentVariable> {
-  return Object.fromEntries(Object.entries(args).map(([name, value]) => [name, toVariable(value, wording)]));
+function fillIn(argument: Argument, wording: Wording): FluentVariable {
+  if (isList(argument)) return wording.list.format(argument.map((entry) => wordsOf(entry, wording)));
+  if (typeof argument === 'number') return toFluentNumber(argument);
+  if (typeof argument === 'object' && 'value' in argument) return toFluentNumber(argument);
+  return wordsOf(argument, wording);
 }
 
-function toVariable(value: LineArgument | readonly string[], wording: Wording): FluentVariable {
-  if (typeof value === 'string') return value;
-  if (isList(value)) return wording.list.format(value);
-  if (typeof value === 'object' && 'key' in value) return label(value.key, value.with ?? {}, wording);
-  return toFluentNumber(value);
+function wordsOf(entry: string | Line, wording: Wording): string {
+  return typeof entry === 'string' ? entry : label(entry.key, entry.with ?? {}, wording);
 }
 
-function isList(value: LineArgument | readonly string[]): value is readonly string[] {
-  return Array.isArray(value);
+function isList(argument: Argument): argument is readonly (string | Line)[] {
+  return Array.isArray(argument);
 }

@@ -1,0 +1,70 @@
+// Holds the files of content against each other, for the loader: ids that are taken twice or lead nowhere, and what each is checked for by itself.
+import { join } from 'node:path';
+import type { FaultContent } from '../procedure/fault.ts';
+import type { Machine } from '../procedure/machine.ts';
+import type { Procedure } from '../procedure/procedure.ts';
+import type { Workshop } from '../procedure/workshop.ts';
+import { checkMachine } from './check-machine.ts';
+import { checkProcedure } from './check-procedure.ts';
+import { checkWorkshop } from './check-workshop.ts';
+import type { Finding } from './finding.ts';
+import type { Problem } from './problem.ts';
+import type { ContentFile } from './read-content-file.ts';
+
+export interface ContentFiles {
+  folder: string;
+  workshop: ContentFile<Workshop> | null;
+  machines: ContentFile<Machine>[];
+  procedures: ContentFile<Procedure>[];
+  faults: ContentFile<FaultContent>[];
+}
+
+export function checkAcross(files: ContentFiles): Problem[] {
+  const { folder, workshop, machines, procedures } = files;
+  const byId = Object.fromEntries(procedures.map(({ value }) => [value.id, value]));
+  return [
+    ...checkPresent(folder, 'machines', machines),
+    ...checkPresent(folder, 'procedures', procedures),
+    ...checkTaken(machines, 'machine'),
+    ...checkTaken(procedures, 'procedure'),
+    ...(workshop ? locate(workshop, checkWorkshop(workshop.value)) : []),
+    ...procedures.flatMap((file) => locate(file, checkProcedure(file.value, Object.keys(byId)))),
+    ...machines.flatMap((file) => locate(file, checkMachine(file.value, byId))),
+  ];
+}
+
+/** Puts findings where they stand in their file. */
+export function locate(
+  file: Pick<ContentFile<unknown>, 'file' | 'placeOf' | 'placeOfKey'>,
+  findings: readonly Finding[],
+): Problem[] {
+  return findings.map(({ path, atKey, message, mend }) => {
+    return {
+      level: 'error',
+      file: file.file,
+      ...(atKey ? file.placeOfKey(path) : file.placeOf(path)),
+      message,
+      mend,
+    };
+  });
+}
+
+function checkPresent(folder: string, name: string, files: readonly unknown[]): Problem[] {
+  if (files.length > 0) return [];
+  const file = join(folder, name);
+  const mend = 'Put at least one file there, whose name ends with ".yaml".';
+  return [{ level: 'error', file, line: 1, column: 1, message: `There are no ${name}.`, mend }];
+}
+
+function checkTaken(files: readonly ContentFile<{ id: string }>[], what: string): Problem[] {
+  const taken = new Map<string, string>();
+  return files.flatMap((file) => {
+    const { id } = file.value;
+    const by = taken.get(id);
+    if (by === undefined) taken.set(id, file.file);
+    const message = `The ${what} "${id}" is in ${by} already.`;
+    return by === undefined
+      ? []
+      : locate(file, [{ path: ['id'], message, mend: 'Give this one an id of its own.' }]);
+  });
+}

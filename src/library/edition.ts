@@ -1,0 +1,44 @@
+// One state of everything a workshop wrote, which a set-up is pinned to: made by the loader, and kept as a snapshot.
+import type { Content } from '../procedure/content.ts';
+import { canonicalJson, hashOf } from './canonical-json.ts';
+
+/** The Fluent files of each language, as `{ en: { 'stages.ftl': '…' } }`. */
+export type WordFiles = Readonly<Record<string, Readonly<Record<string, string>>>>;
+
+export interface Edition {
+  /** Names it by its hash. */
+  content: Content;
+  words: WordFiles;
+}
+
+export function makeEdition(
+  content: Omit<Content, 'hash'>,
+  words: WordFiles,
+): { edition: Edition; json: string } {
+  const json = canonicalJson({ content, words });
+  return { edition: { content: { hash: hashOf(json), ...content }, words }, json };
+}
+
+/** Reads a snapshot back; one that is not what its hash says is refused. */
+export function readEdition(hash: string, json: string): Edition {
+  if (hashOf(json) !== hash)
+    throw new Error(`The content snapshot ${hash} is damaged: it is not what its hash says.`);
+  const { content, words } = JSON.parse(json) as { content: Omit<Content, 'hash'>; words: WordFiles };
+  return { content: { hash, ...content }, words };
+}
+
+/**
+ * The words for a set-up that is pinned to an older edition: the newest, since the program may say more by now, but each
+ * procedure's own file, named after it, as it was, since stages may have gone or changed.
+ */
+export function wordsFor(pinned: Edition, newest: Edition): WordFiles {
+  if (pinned.content.hash === newest.content.hash) return newest.words;
+  const own = (file: string) => pinned.content.procedures[file.replace(/\.ftl$/, '')] !== undefined;
+  const languages = new Set([...Object.keys(newest.words), ...Object.keys(pinned.words)]);
+  return Object.fromEntries(
+    [...languages].map((language) => {
+      const kept = Object.entries(pinned.words[language] ?? {}).filter(([file]) => own(file));
+      return [language, { ...newest.words[language], ...Object.fromEntries(kept) }];
+    }),
+  );
+}

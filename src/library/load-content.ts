@@ -1,0 +1,72 @@
+// Loads and checks a content folder whole, for every command: an edition to work with, or what is wrong and where.
+import { join } from 'node:path';
+import type { z } from 'zod';
+import { type FaultContent, faultFileSchema, joinFaultFiles } from '../procedure/fault.ts';
+import { type Machine, machineSchema } from '../procedure/machine.ts';
+import { type Procedure, procedureSchema } from '../procedure/procedure.ts';
+import { type Workshop, workshopSchema } from '../procedure/workshop.ts';
+import { type ContentFiles, checkAcross } from './check-across.ts';
+import { type Edition, makeEdition } from './edition.ts';
+import { loadWords } from './load-words.ts';
+import { hasErrors, type Problem, sortProblems } from './problem.ts';
+import { type ContentFile, readContentFile } from './read-content-file.ts';
+import { readFolder, readText } from './read-folder.ts';
+
+export interface Loaded {
+  /** Null where there is an error: the program does not start on such content. */
+  newest: { edition: Edition; json: string } | null;
+  problems: Problem[];
+}
+
+export async function loadContent(folder: string): Promise<Loaded> {
+  const problems: Problem[] = [];
+  const readAll = async <T>(name: string, schema: z.ZodType<T>): Promise<ContentFile<T>[]> => {
+    const { files, problems: unread } = await readFolder(join(folder, name), '.yaml');
+    problems.push(...unread);
+    return files.flatMap(({ file, text }) => {
+      const { read, problems: wrong } = readContentFile(file, text, schema);
+      problems.push(...wrong);
+      return read ?? [];
+    });
+  };
+  const files: ContentFiles = {
+    folder,
+    workshop: await readWorkshop(join(folder, 'workshop.yaml'), problems),
+    machines: await readAll<Machine>('machines', machineSchema),
+    procedures: await readAll<Procedure>('procedures', procedureSchema),
+    faults: await readAll<FaultContent>('faults', faultFileSchema),
+  };
+  // A file that does not load is missing to all that refer to it: those complaints would only mislead.
+  const whole = !hasErrors(problems);
+  if (whole) problems.push(...checkAcross(files));
+  const words = await loadWords(folder, whole ? files : null);
+  problems.push(...words.problems);
+  const { workshop } = files;
+  const sound = workshop !== null && !hasErrors(problems);
+  return {
+    newest: sound ? makeEdition(gather(files, workshop.value), words.texts) : null,
+    problems: sortProblems(problems),
+  };
+}
+
+async function readWorkshop(file: string, problems: Problem[]): Promise<ContentFile<Workshop> | null> {
+  const { text, problem } = await readText(file);
+  if (text === null) {
+    problems.push(problem);
+    return null;
+  }
+  const { read, problems: wrong } = readContentFile<Workshop>(file, text, workshopSchema);
+  problems.push(...wrong);
+  return read;
+}
+
+function gather({ machines, procedures, faults }: ContentFiles, workshop: Workshop) {
+  const byId = <T extends { id: string }>(files: readonly ContentFile<T>[]) =>
+    Object.fromEntries(files.map(({ value }) => [value.id, value]));
+  return {
+    workshop,
+    machines: byId(machines),
+    procedures: byId(procedures),
+    faults: joinFaultFiles(faults.map(({ value }) => value)),
+  };
+}

@@ -1,0 +1,78 @@
+// Loads and checks the words of every language, for the loader.
+import { join } from 'node:path';
+import type { ContentFiles, locate } from './check-across.ts';
+import { checkWords, type Need } from './check-words.ts';
+import type { WordFiles } from './edition.ts';
+import type { Problem } from './problem.ts';
+import { type FluentFile, readFluent } from './read-fluent.ts';
+import { namesIn, readFolder } from './read-folder.ts';
+import { readSpokenKeys } from './spoken-keys.ts';
+import {
+  type ContentNeed,
+  wordsAlwaysNeeded,
+  wordsOfFaultFile,
+  wordsOfMachine,
+  wordsOfProcedure,
+} from './words-needed.ts';
+
+/** The painter's own words: drawn, not said, so they are kept and checked apart. */
+const pictures = 'pictures.ftl';
+
+/** `files` is null where content did not load: what it needs is then not known. */
+export async function loadWords(
+  folder: string,
+  files: ContentFiles | null,
+): Promise<{ texts: WordFiles; problems: Problem[] }> {
+  const root = join(folder, 'words');
+  const problems: Problem[] = [];
+  const texts: Record<string, Record<string, string>> = {};
+  const said = new Map<string, Map<string, FluentFile>>();
+  const drawn = new Map<string, Map<string, FluentFile>>();
+  for (const language of await namesIn(root)) {
+    const { files: read, problems: unread } = await readFolder(join(root, language), '.ftl', [
+      'lexicon.yaml',
+    ]);
+    problems.push(...unread);
+    for (const { file, name, text } of read) {
+      const { fluent, problems: wrong } = readFluent(file, text);
+      problems.push(...wrong);
+      const into = name === pictures ? drawn : said;
+      into.set(language, (into.get(language) ?? new Map()).set(name, fluent));
+      if (name !== pictures) texts[language] = { ...texts[language], [name]: text };
+    }
+  }
+  const byPainter = (name: string) => name.startsWith('picture');
+  const program = await readSpokenKeys((name) => !byPainter(name));
+  const painter = await readSpokenKeys(byPainter);
+  problems.push(
+    ...checkWords({
+      folder: root,
+      languages: said,
+      needs: [...program.needs, ...(files ? needsOf(files, root) : [])],
+      // Of content that did not load, nobody knows what it says.
+      spoken: (key) => files === null || program.says(key),
+    }),
+  );
+  if (drawn.size > 0) {
+    problems.push(
+      ...checkWords({ folder: root, languages: drawn, needs: painter.needs, spoken: painter.says }),
+    );
+  }
+  return { texts, problems };
+}
+
+function needsOf({ machines, procedures, faults }: ContentFiles, root: string): Need[] {
+  const english = { file: join(root, 'en'), line: 1, column: 1 };
+  return [
+    ...procedures.flatMap((file) => placed(file, wordsOfProcedure(file.value))),
+    ...machines.flatMap((file) => placed(file, wordsOfMachine(file.value))),
+    ...faults.flatMap((file) => placed(file, wordsOfFaultFile(file.value))),
+    ...wordsAlwaysNeeded.map((key) => ({ ...english, key, who: 'a red flag or a call for a person' })),
+  ];
+}
+
+function placed(file: Parameters<typeof locate>[0], needs: readonly ContentNeed[]): Need[] {
+  return needs.map(({ key, path, who, given }) => {
+    return { key, file: file.file, ...file.placeOf(path), who, ...(given ? { given } : {}) };
+  });
+}

@@ -1,0 +1,129 @@
+// Finds which words the program itself says, by reading its sources, for `check`: a list kept by hand would fall behind them.
+import { readdir, readFile } from 'node:fs/promises';
+import { join, relative } from 'node:path';
+import type { Need } from './check-words.ts';
+import { lineStarts, placeAt } from './place-in-text.ts';
+
+export interface Spoken {
+  /** Keys that are said literally: `line('held')`. */
+  needs: Need[];
+  /** Whether a key may be said: literally, or by a pattern as `caution-${id}`. */
+  says(key: string): boolean;
+}
+
+const root = join(import.meta.dirname, '..');
+
+export async function readSpokenKeys(folder: (name: string) => boolean): Promise<Spoken> {
+  const names = (await readdir(root, { recursive: true })).filter(
+    (name) => name.endsWith('.ts') && folder(name),
+  );
+  const found = await Promise.all(
+    names.sort().map(async (name) => {
+      const text = await readFile(join(root, name), 'utf8');
+      return { file: relative(process.cwd(), join(root, name)), text, calls: findCalls(text) };
+    }),
+  );
+  const literals = new Set(
+    found.flatMap(({ text }) => [...text.matchAll(/(['`])([a-z][a-z0-9-]*)\1/g)].map(([, , key]) => key!)),
+  );
+  const patterns = found
+    .flatMap(({ calls }) => calls.map(({ key }) => key))
+    .filter((key) => key.includes('*'))
+    .map((key) => new RegExp(`^${key.replaceAll('*', '[a-z0-9-]+')}$`));
+  return {
+    needs: found.flatMap(({ file, text, calls }) => {
+      const starts = lineStarts(text);
+      return calls
+        .filter(({ key }) => !key.includes('*'))
+        .map(({ key, offset, given }): Need => {
+          return {
+            key,
+            file,
+            ...placeAt(starts, offset),
+            who: 'what the program says here',
+            ...(given ? { given } : {}),
+          };
+        });
+    }),
+    says: (key) => literals.has(key) || patterns.some((pattern) => pattern.test(key)),
+  };
+}
+
+export interface Call {
+  /** With a star for each part that is put in. */
+  key: string;
+  offset: number;
+  /** The names filled in, where they can be read off the call. */
+  given: string[] | null;
+}
+
+/** The keys in calls of `line`, `label` and `say`, and in `key:` entries; exported for its test. */
+export function findCalls(source: string): Call[] {
+  const calls: Call[] = [];
+  for (const start of source.matchAll(/(?<![\w.]function )\b(?:line|label|say)\(\s*|\bkey:\s*/g)) {
+    const offset = start.index + start[0].length;
+    const first = readExpression(source, offset);
+    const isCall = start[0].includes('(');
+    const given = isCall ? namesGiven(source, first.end) : null;
+    for (const literal of first.literals) {
+      if (/^[a-z][a-z0-9*-]*$/.test(literal)) calls.push({ key: literal, offset, given });
+    }
+  }
+  return calls;
+}
+
+/** Reads up to the comma or bracket that ends an expression, and the texts that stand in it at its own level. */
+function readExpression(source: string, from: number): { end: number; literals: string[] } {
+  const literals: string[] = [];
+  let depth = 0;
+  let at = from;
+  while (at < source.length) {
+    const sign = source[at]!;
+    if (sign === "'" || sign === '`') {
+      const { end, text } = readLiteral(source, at);
+      if (depth === 0) literals.push(text);
+      at = end;
+      continue;
+    }
+    if (depth === 0 && ',;)}]'.includes(sign)) break;
+    if ('([{'.includes(sign)) depth += 1;
+    if (')]}'.includes(sign)) depth -= 1;
+    at += 1;
+  }
+  return { end: at, literals };
+}
+
+function readLiteral(source: string, from: number): { end: number; text: string } {
+  const quote = source[from];
+  let text = '';
+  let at = from + 1;
+  while (at < source.length && source[at] !== quote) {
+    if (quote === '`' && source.startsWith('${', at)) {
+      // What is put in may itself hold texts and brackets.
+      at = readExpression(source, at + 2).end + 1;
+      text += '*';
+    } else {
+      text += source[at];
+      at += 1;
+    }
+  }
+  return { end: at + 1, text };
+}
+
+/** The names in the object that follows the key; null where they cannot be read off. */
+function namesGiven(source: string, from: number): string[] | null {
+  if (source[from] === ')') return [];
+  const open = /^,\s*\{/.exec(source.slice(from, from + 200));
+  if (!open) return null;
+  const names: string[] = [];
+  let at = from + open[0].length;
+  while (at < source.length) {
+    const name = /^[\s,]*(?:([a-zA-Z]\w*)\s*(:)?|(\}))/.exec(source.slice(at, at + 200));
+    if (!name) return null;
+    if (name[3] === '}') return names;
+    names.push(name[1]!);
+    at += name[0].length;
+    if (name[2]) at = readExpression(source, at).end;
+  }
+  return null;
+}
