@@ -1,6 +1,7 @@
 // Amounts and limits in words, the same in every picture: "¼ turn", "2 clicks", "0.345 to 0.355 V"; for all drawings.
 import { z } from 'zod';
 import type { Pen } from './pen.ts';
+import { limitDigits } from './scale.ts';
 
 export const figureSchema = z.number();
 export const digitsSchema = z.number().int().min(0).max(6);
@@ -38,8 +39,12 @@ export function amountFigure(pen: Pen, amount: number): string {
 
 export function amountWords(pen: Pen, move: Pick<PicturedMove, 'amount' | 'unit'>): string {
   // "½ turn", not "½ turns": up to one, the singular.
-  const count = move.amount <= 1 ? 1 : move.amount;
-  return pen.say(`picture-amount-${move.unit}`, { count, amount: amountFigure(pen, move.amount) });
+  const count = Math.max(move.amount, 1);
+  const amount =
+    move.unit === 'mm'
+      ? pen.figure(move.amount, Number.isInteger(move.amount) ? 0 : 1)
+      : amountFigure(pen, move.amount);
+  return pen.say(`picture-amount-${move.unit}`, { count, amount });
 }
 
 /** "0.345 to 0.355 V", "at least 4.80 V", "at most 0.05 V"; null where there is no limit. */
@@ -47,7 +52,8 @@ export function limitWords(
   pen: Pen,
   limits: { low: number | null; high: number | null; digits: number; unit: string },
 ): string | null {
-  const { low, high, digits, unit } = limits;
+  const { low, high, unit } = limits;
+  const digits = limitDigits(limits, limits.digits);
   if (low !== null && high !== null) {
     return pen.say('picture-between', { low: pen.figure(low, digits), high: pen.figure(high, digits), unit });
   }

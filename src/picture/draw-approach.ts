@@ -1,6 +1,7 @@
 // The approach: a stage's readings in order against the band, with the moves between them; for owner and desk.
 import { z } from 'zod';
 import {
+  amountFigure,
   amountWords,
   digitsSchema,
   figureSchema,
@@ -39,8 +40,11 @@ export const approachSchema = z.object({
 export type ApproachSubject = z.infer<typeof approachSchema>;
 
 /** So many of the latest readings get room for their figures and moves; earlier ones stand close together. */
-const latest = 6;
-const plot: Plot = { left: 128, right, top: 96, bottom: 340 };
+const latest = 5;
+/** So many earlier ones are still told apart as dots. */
+const dots = 24;
+const plot: Plot = { left: 128, right, top: 84, bottom: 346 };
+const divide = plot.left + 130;
 
 export function drawApproach(subject: ApproachSubject, pen: Pen): string {
   const { readings } = subject;
@@ -49,7 +53,7 @@ export function drawApproach(subject: ApproachSubject, pen: Pen): string {
     readings.flatMap(({ value }) => value ?? []),
     subject.digits,
   );
-  const axis = valueAxis(pen, plot, domain, subject);
+  const axis = valueAxis(pen, plot, domain, subject, 42);
   const places = placeReadings(readings.length);
   const value = readings.at(-1)?.value ?? null;
   const way = wayBack(value, subject.low, subject.high);
@@ -67,7 +71,7 @@ export function drawApproach(subject: ApproachSubject, pen: Pen): string {
             y: 226,
             size: type.title,
             anchor: 'middle',
-            halo: colours.track,
+            halo: colours.paper,
           },
           pen.say('picture-no-readings'),
         )
@@ -81,11 +85,10 @@ export function placeReadings(count: number): number[] {
     Array.from({ length: many }, (_, index) =>
       many === 1 ? (from + to) / 2 : from + ((to - from) * index) / (many - 1),
     );
-  if (count <= latest + 1) return spread(plot.left + 46, plot.right - 46, count);
-  const divide = plot.left + 130;
+  if (count <= latest + 1) return spread(plot.left + 48, plot.right - 48, count);
   return [
     ...spread(plot.left + 14, divide - 14, count - latest),
-    ...spread(divide + 46, plot.right - 46, latest),
+    ...spread(divide + 48, plot.right - 48, latest),
   ];
 }
 
@@ -96,76 +99,73 @@ function drawReadings(
   pen: Pen,
 ): string {
   const earlier = readings.length > latest + 1 ? readings.length - latest : 0;
+  const heights = readings.map(({ value }) => (value === null ? null : axis.y(value)));
   const drawn: string[] = [];
-  let before: { x: number; y: number } | null = null;
-  for (const [index, { value }] of readings.entries()) {
-    const here: { x: number; y: number } | null =
-      value === null ? null : { x: places[index]!, y: axis.y(value) };
-    if (before && here) {
-      drawn.push(
-        line(before.x, before.y, here.x, here.y, {
-          stroke: colours.ink,
-          'stroke-width': earlier > index ? 1.5 : 3,
-        }),
-      );
-    }
-    before = here;
+  for (const [index, y] of heights.entries()) {
+    const before = heights[index - 1];
+    if (y === null || before === null || before === undefined) continue;
+    const style = { stroke: colours.ink, 'stroke-width': index < earlier ? 1.5 : 3 };
+    drawn.push(line(places[index - 1]!, before, places[index]!, y, style));
   }
-  if (earlier > 0) {
-    const divide = plot.left + 130;
-    drawn.push(
-      line(divide, plot.top, divide, plot.bottom, {
-        stroke: colours.soft,
-        'stroke-width': 2,
-        'stroke-dasharray': '6 6',
-      }),
-      write(
-        pen,
-        { x: plot.left, y: plot.bottom + 34, fill: colours.soft, max: 136 },
-        pen.say('approach-earlier', { count: earlier }),
-      ),
-    );
-  }
+  if (earlier > 0) drawn.push(drawDivide(earlier, pen));
   for (const [index, entry] of readings.entries()) {
     const x = places[index]!;
     const small = index < earlier;
+    if (small && earlier > dots) continue;
     const last = index === readings.length - 1;
-    const { value } = entry;
-    const y = value === null ? plot.top + 24 : axis.y(value);
-    const beyond = value === null ? 0 : axis.beyond(value);
-    if (value === null) drawn.push(noFigureCross(x, y, small ? 4 : 9));
+    const y = heights[index] ?? plot.top + 24;
+    const beyond = entry.value === null ? 0 : axis.beyond(entry.value);
+    if (entry.value === null) drawn.push(noFigureCross(x, y, small ? 4 : 9));
     else if (beyond !== 0) drawn.push(arrowHead(x, y, beyond > 0 ? 0 : 180, small ? 12 : 24, colours.ink));
     else drawn.push(readingDot(x, y, small ? 4 : last ? 11 : 8, entry.struck ? 'open' : 'filled'));
     if (small) continue;
-    drawn.push(figureOf(value, x, y, last, digits, pen));
-    if (entry.move && index > earlier) drawn.push(moveOf(entry.move, (places[index - 1]! + x) / 2, pen));
+    const text = entry.value === null ? pen.say('picture-overload') : pen.figure(entry.value, digits);
+    drawn.push(
+      write(
+        pen,
+        { ...besideLines(x, y, heights[index - 1], heights[index + 1]), bold: last, max: 104 },
+        text,
+      ),
+    );
+    if (entry.move && index > earlier) {
+      const before = places[index - 1]!;
+      drawn.push(drawMove(entry.move, (before + x) / 2, x - before - 8, pen));
+    }
   }
   return drawn.join('');
 }
 
-function figureOf(
-  value: number | null,
-  x: number,
-  y: number,
-  last: boolean,
-  digits: number,
-  pen: Pen,
-): string {
-  const text = value === null ? pen.say('picture-overload') : pen.figure(value, digits);
-  const below = y - 44 < plot.top;
-  return write(
-    pen,
-    { x, y: below ? y + 38 : y - 20, bold: last, anchor: 'middle', halo: colours.track, max: 104 },
-    text,
+function drawDivide(earlier: number, pen: Pen): string {
+  const style = { stroke: colours.soft, 'stroke-width': 2, 'stroke-dasharray': '6 6' };
+  return (
+    line(divide, plot.top, divide, plot.bottom, style) +
+    write(
+      pen,
+      { x: plot.left, y: plot.bottom + 36, fill: colours.soft, max: divide - plot.left + 16 },
+      pen.say('approach-earlier', { count: earlier }),
+    )
   );
 }
 
-/** A move in the lane under the plot: how much, then which way. */
-function moveOf(move: PicturedMove, x: number, pen: Pen): string {
-  const style = { x, anchor: 'middle', max: 106, fill: colours.ink } as const;
+/** Where a reading's figure keeps clear of the lines to its neighbours; heights grow downwards. */
+function besideLines(x: number, y: number, before?: number | null, after?: number | null) {
+  const halo = colours.paper;
+  const above = y - 52 < plot.top ? y + 36 : y - 18;
+  const below = y + 40 > plot.bottom ? y - 18 : y + 36;
+  const [from, to] = [before ?? y, after ?? y];
+  if (from > y && to < y) return { x: x + 8, y: above, anchor: 'end', halo } as const;
+  if (from < y && to > y) return { x: x - 8, y: above, anchor: 'start', halo } as const;
+  return { x, y: from + to < 2 * y ? below : above, anchor: 'middle', halo } as const;
+}
+
+/** A move in the lane under the plot: how much, then which way; the bare amount where its unit finds no room. */
+function drawMove(move: PicturedMove, x: number, max: number, pen: Pen): string {
+  const style = { x, anchor: 'middle', max } as const;
+  const words = amountWords(pen, move);
+  const fits = pen.width(pen.clean(words), type.small, false) <= max;
   return (
-    write(pen, { ...style, y: plot.bottom + 36 }, amountWords(pen, move)) +
-    write(pen, { ...style, y: plot.bottom + 68, bold: true }, pen.say(`picture-way-${move.direction}`))
+    write(pen, { ...style, y: plot.bottom + 36 }, fits ? words : amountFigure(pen, move.amount)) +
+    write(pen, { ...style, y: plot.bottom + 70, bold: true }, pen.say(`picture-way-${move.direction}`))
   );
 }
 

@@ -5,7 +5,7 @@ import { colours, frame, type } from './look.ts';
 import { eye } from './marks.ts';
 import type { Pen } from './pen.ts';
 import { left, right, sheet } from './sheet.ts';
-import { box, disc, line, path, round, shape } from './svg.ts';
+import { box, disc, line, path } from './svg.ts';
 import { fit, wrap, write, writeLines } from './text.ts';
 
 /** Near the usual cable colours, and each a little apart from its neighbours for eyes that tell few hues apart. */
@@ -65,6 +65,8 @@ export interface PinPlace {
   y: number;
   /** Which way the wire leaves. */
   wire: 'up' | 'down';
+  /** How far out the grip of a lead sits. */
+  reach: number;
 }
 
 /** Where the pins sit; the upper of two rows lets its wires go up, so that none crosses a pin. */
@@ -75,8 +77,8 @@ export function placePins(count: number, rows: 1 | 2): { places: PinPlace[]; pit
   const places = Array.from({ length: count }, (_, index): PinPlace => {
     const row = Math.floor(index / perRow);
     const x = middle + ((index % perRow) - (perRow - 1) / 2) * pitch;
-    if (rows === 1) return { x, y: 190, wire: 'down' };
-    return row === 0 ? { x, y: 204, wire: 'up' } : { x, y: 266, wire: 'down' };
+    if (rows === 1) return { x, y: 172, wire: 'down', reach: 150 };
+    return row === 0 ? { x, y: 206, wire: 'up', reach: 102 } : { x, y: 262, wire: 'down', reach: 102 };
   });
   return { places, pitch };
 }
@@ -85,16 +87,15 @@ export function drawConnector(subject: ConnectorSubject, pen: Pen): string {
   const { places, pitch } = placePins(subject.pins.length, subject.rows);
   const leadOf = (index: number): Lead | null =>
     index === subject.red ? 'red' : index === subject.black ? 'black' : null;
-  const anyLead = subject.red !== null || subject.black !== null;
   return sheet(
     pen,
     subject.title,
     null,
     housing(places, pitch, subject.latch ?? null),
-    ...subject.pins.map((pin, index) => wire(pin, places[index]!, pitch, anyLead && leadOf(index) === null)),
+    ...subject.pins.map((pin, index) => wire(pin, places[index]!, pitch, leadOf(index) !== null)),
     ...subject.pins.map((pin, index) => cavity(pin, places[index]!, pitch, leadOf(index), pen)),
-    leadRow(subject, 'red', 112, pen),
-    leadRow(subject, 'black', 250, pen),
+    leadRow(subject, 'red', 108, pen),
+    leadRow(subject, 'black', 252, pen),
     seenFrom(subject, pen),
   );
 }
@@ -116,61 +117,47 @@ function housing(places: readonly PinPlace[], pitch: number, latch: 'up' | 'down
   return tab + box(x, y, width, height, { ...style, rx: 18 });
 }
 
-/** A wire comes out of its cavity and is cut off: the base colour, the stripe along it, an outline that shows on any ground. */
-function wire(pin: Pin, { x, y, wire: way }: PinPlace, pitch: number, dim: boolean): string {
+/** A wire comes out of its cavity and is cut off, a lit one further out: base colour, stripe, and an outline on any ground. */
+function wire(pin: Pin, { x, y, wire: way, reach }: PinPlace, pitch: number, lit: boolean): string {
   const [base, stripe] = pin.colours;
-  const half = Math.min(15, pitch * 0.26);
-  const end = way === 'down' ? y + 104 : y - 96;
-  const from = Math.min(y, end);
-  const height = Math.abs(end - y);
-  const opacity = dim ? 0.45 : undefined;
+  const half = Math.min(15, pitch * 0.2);
+  const long = lit ? reach - 10 : reach - 34;
+  const from = way === 'down' ? y : y - long;
   return [
-    box(x - half, from, 2 * half, height, {
+    box(x - half, from, 2 * half, long, {
       fill: wireColours[base!],
       stroke: colours.ink,
       'stroke-width': 3,
-      opacity,
     }),
-    stripe === undefined
-      ? ''
-      : box(x - half * 0.3, from, half * 0.6, height, { fill: wireColours[stripe], opacity }),
+    stripe === undefined ? '' : box(x - half * 0.35, from, half * 0.7, long, { fill: wireColours[stripe] }),
   ].join('');
 }
 
 /** The cavity with its number; a lit one has a thick ring and the needle of its lead. */
-function cavity(pin: Pin, { x, y, wire: way }: PinPlace, pitch: number, lead: Lead | null, pen: Pen): string {
+function cavity(pin: Pin, place: PinPlace, pitch: number, lead: Lead | null, pen: Pen): string {
+  const { x, y } = place;
   const r = Math.min(26, pitch * 0.4);
-  const number = write(
-    pen,
-    { x, y: y + 8, size: type.small, bold: true, anchor: 'middle', max: 2 * r, fill: colours.ink },
-    pin.label,
-  );
   const rim = disc(x, y, r, {
     fill: lead === null ? colours.track : colours.paper,
     stroke: lead === null ? colours.soft : colours.ink,
     'stroke-width': lead === null ? 3 : 6,
   });
-  return rim + number + (lead === null ? '' : needle(x, y, way, lead, r));
+  const style = { x, y: y + 8, anchor: 'middle', bold: lead !== null, max: 2 * r } as const;
+  return rim + write(pen, style, pin.label) + (lead === null ? '' : needle(place, pitch, lead));
 }
 
 const leadFill = { red: wireColours.red, black: wireColours.black } as const;
 
-/** The lead's pin goes in along the wire; red has a round grip, black a square one, so that colour is not needed. */
-function needle(x: number, y: number, way: 'up' | 'down', lead: Lead, r: number): string {
+/** The lead's pin goes in beside the wire; red has a round grip, black a square one, so that colour is not needed. */
+function needle({ x, y, wire: way, reach }: PinPlace, pitch: number, lead: Lead): string {
   const sign = way === 'down' ? 1 : -1;
-  const grip = y + sign * 138;
-  const style = { fill: leadFill[lead], stroke: colours.ink, 'stroke-width': 3 };
+  const beside = x + Math.min(15, pitch * 0.2) + 8;
+  const tip = y + sign * 10;
+  const grip = y + sign * reach;
   return (
-    line(x, y + sign * (r + 4), x, grip, { stroke: colours.ink, 'stroke-width': 5 }) +
-    shape(
-      [
-        [x, y + sign * (r + 2)],
-        [x + 8, y + sign * (r + 20)],
-        [x - 8, y + sign * (r + 20)],
-      ],
-      { fill: colours.ink },
-    ) +
-    grips(lead, x, grip, style)
+    line(beside, tip, beside, grip, { stroke: colours.paper, 'stroke-width': 11 }) +
+    line(beside, tip, beside, grip, { stroke: colours.ink, 'stroke-width': 6, 'stroke-linecap': 'round' }) +
+    grips(lead, beside, grip, { fill: leadFill[lead], stroke: colours.ink, 'stroke-width': 3 })
   );
 }
 
@@ -214,7 +201,7 @@ function seenFrom(subject: ConnectorSubject, pen: Pen): string {
   const { text } = fit(pen, pen.clean(said), type.body, true, right - left - 48);
   return (
     path(`M${left} ${y - 38}H${right}`, { stroke: colours.rule, 'stroke-width': 2, fill: 'none' }) +
-    eye(left + 18, round(y - 8), 17) +
+    eye(left + 18, y - 8, 17) +
     write(pen, { x: left + 48, y, size: type.body, bold: true, max: right - left - 48 }, text)
   );
 }

@@ -4,7 +4,7 @@ import { digitsSchema, figureSchema, limitSchema, limitWords } from './amounts.t
 import { colours, frame, results, type } from './look.ts';
 import { arrowHead, readingDot, targetMark, whisker } from './marks.ts';
 import type { Pen } from './pen.ts';
-import { linear, placeLabels, reach, type Span, ticks } from './scale.ts';
+import { limitDigits, linear, placeLabels, reach, type Span, ticks } from './scale.ts';
 import { type LegendEntry, left, legend, resultWord, right, sheet, wayBack } from './sheet.ts';
 import { box, line } from './svg.ts';
 import { write } from './text.ts';
@@ -28,7 +28,7 @@ export const gaugeSchema = z.object({
 
 export type GaugeSubject = z.infer<typeof gaugeSchema>;
 
-const bar = { top: 250, bottom: 322, middle: 286 } as const;
+const bar = { top: 244, bottom: 314, middle: 279 } as const;
 const range: Span = [left + 16, right - 16];
 
 export function drawGauge(subject: GaugeSubject, pen: Pen): string {
@@ -67,7 +67,8 @@ function band({ low, high, target }: GaugeSubject, at: (value: number) => number
 /** The limits in bold under their edges; round ticks beside them where there is room. */
 function labels(subject: GaugeSubject, domain: Span, at: (value: number) => number, pen: Pen): string {
   const limits = [subject.low, subject.high].filter((limit) => limit !== null);
-  const texts = limits.map((limit) => pen.figure(limit, subject.digits));
+  const digits = limitDigits(subject, subject.digits);
+  const texts = limits.map((limit) => pen.figure(limit, digits));
   const widths = texts.map((text) => pen.width(text, type.body, true));
   const places = placeLabels(
     limits.map((limit, index) => ({ at: at(limit), width: widths[index]! })),
@@ -76,8 +77,9 @@ function labels(subject: GaugeSubject, domain: Span, at: (value: number) => numb
   );
   const y = bar.bottom + 38;
   const round = ticks(domain, 5);
+  const shown = (tick: number) => pen.figure(tick, Math.max(round.digits, digits));
   const spare = round.values.filter((tick) => {
-    const room = pen.width(pen.figure(tick, round.digits), type.small, false) / 2 + 18;
+    const room = pen.width(shown(tick), type.small, false) / 2 + 18;
     return (
       at(tick) - room >= left - 18 &&
       at(tick) + room <= right + 18 &&
@@ -88,7 +90,7 @@ function labels(subject: GaugeSubject, domain: Span, at: (value: number) => numb
     ...spare.map(
       (tick) =>
         line(at(tick), bar.bottom, at(tick), bar.bottom + 8, { stroke: colours.soft, 'stroke-width': 2 }) +
-        write(pen, { x: at(tick), y, anchor: 'middle', fill: colours.soft }, pen.figure(tick, round.digits)),
+        write(pen, { x: at(tick), y, anchor: 'middle', fill: colours.soft }, shown(tick)),
     ),
     ...texts.map((text, index) =>
       write(
@@ -158,7 +160,8 @@ function reading(subject: GaugeSubject, domain: Span, at: (value: number) => num
 }
 
 function legendEntries(subject: GaugeSubject, pen: Pen): LegendEntry[] {
-  const { digits, unit, target, uncertainty } = subject;
+  const { unit, target, uncertainty } = subject;
+  const digits = limitDigits(subject, subject.digits);
   const limits = limitWords(pen, subject);
   const entries: LegendEntry[] = [];
   if (limits !== null) {
@@ -177,7 +180,11 @@ function legendEntries(subject: GaugeSubject, pen: Pen): LegendEntry[] {
   if (typeof uncertainty === 'number' && uncertainty > 0) {
     entries.push({
       sign: (cx, cy) => whisker(cx - 13, cx + 13, cy, 8),
-      text: pen.say('picture-meter', { value: pen.figure(uncertainty, digits), unit }),
+      text: pen.say('picture-meter', {
+        // One digit that is not a nought, at least.
+        value: pen.figure(uncertainty, Math.max(subject.digits, Math.ceil(-Math.log10(uncertainty)))),
+        unit,
+      }),
     });
   }
   return entries;

@@ -86,39 +86,81 @@ function clickTicks(x: number, y: number, r: number): string {
   }).join('');
 }
 
+/** How much and which way, large; then what to watch, where the part is, and from where it is seen. */
 function says(subject: PartMoveSubject, pen: Pen): string {
   const { move, turn, until, effect, where } = subject;
   const x = words.left;
   const max = words.width;
-  const plain = pen.say(`part-way-${move.direction}`);
-  const sense = turn === null || move.direction === turn ? '' : pen.say(`part-way-${turn}`);
+  const loud = { x, bold: true, max, fill: colours.adjust } as const;
+  const turned = move.direction === turn;
+  const amount = amountWords(pen, move);
   const drawn: string[] = [
-    write(pen, { x, y: 122, size: type.loud, bold: true, max, fill: colours.adjust }, amountWords(pen, move)),
-    write(pen, { x, y: 162, size: type.title, bold: true, max, fill: colours.adjust }, plain),
+    write(
+      pen,
+      { ...loud, y: 122, size: type.loud },
+      turned ? amount : pen.say('part-amount', { amount, way: pen.say(`part-way-${move.direction}`) }),
+    ),
   ];
-  let y = 162;
-  const put = (text: string, lines: number, bold = false, fill: string = colours.ink) => {
-    const rows = wrap(pen, text, type.small, bold, max, lines);
-    drawn.push(writeLines(pen, { x, y: y + 34, bold, max, fill }, rows, 30));
-    y += 4 + rows.length * 30;
+  let y = 122;
+  if (turn !== null) {
+    y += 40;
+    drawn.push(write(pen, { ...loud, y, size: type.title }, pen.say(`part-way-${turn}`)));
+  }
+  y += 8;
+  const put = (text: string, style: { bold?: boolean; fill?: string }) => {
+    const rows = wrap(pen, text, type.small, style.bold ?? false, max, 2);
+    drawn.push(writeLines(pen, { x, y: y + 32, max, ...style }, rows, 28));
+    y += 8 + rows.length * 28;
   };
-  if (sense !== '') put(sense, 1);
   if (until) {
     const shown = (value: number) => pen.figure(value, until.digits);
-    put(pen.say('part-until', { low: shown(until.low), high: shown(until.high), unit: until.unit }), 2, true);
+    put(pen.say('part-until', { low: shown(until.low), high: shown(until.high), unit: until.unit }), {
+      bold: true,
+    });
   } else if (effect) {
-    put(pen.say(`part-${effect}`), 2);
+    put(pen.say(`part-${effect}`), { bold: true });
   }
-  if (where) put(where, 2, false, colours.soft);
+  if (where) put(where, { fill: colours.soft });
   if (turn !== null) {
     const seen = pen.say(subject.upsideDown ? 'part-seen-below' : 'part-seen-facing');
-    const rows = wrap(pen, seen, type.small, false, max - 52, 2);
+    const rows = wrap(pen, seen, type.small, false, max - sight - 14, 2);
     drawn.push(
-      eye(x + 20, y + 26 + (rows.length - 1) * 15, 19),
-      writeLines(pen, { x: x + 52, y: y + 34, max: max - 52 }, rows, 30),
+      (subject.upsideDown ? seenFromBelow : seenFacing)(x, y + 38),
+      writeLines(
+        pen,
+        { x: x + sight + 14, y: y + (rows.length === 1 ? 46 : 32), max: max - sight - 14 },
+        rows,
+        28,
+      ),
     );
   }
   return drawn.join('');
+}
+
+/** How wide the small side view is that says from where the part is seen. */
+const sight = 84;
+const dashes = { stroke: colours.ink, 'stroke-width': 2, 'stroke-dasharray': '4 4' };
+const steel = { fill: '#8b929c', stroke: colours.ink, 'stroke-width': 2 };
+
+/** The part from the side, its face to the eye. */
+function seenFacing(x: number, y: number): string {
+  return (
+    box(x, y - 6, 20, 12, steel) +
+    box(x + 18, y - 15, 12, 30, steel) +
+    line(x + 33, y, x + 52, y, dashes) +
+    eye(x + 67, y, 15)
+  );
+}
+
+/** The part hanging, its face down, the eye below it. */
+function seenFromBelow(x: number, y: number): string {
+  const middle = x + sight / 2;
+  return (
+    box(middle - 6, y - 34, 12, 18, steel) +
+    box(middle - 15, y - 18, 30, 10, steel) +
+    line(middle, y - 6, middle, y + 10, dashes) +
+    eye(middle, y + 22, 15)
+  );
 }
 
 function neverTouched(pen: Pen): string {

@@ -40,10 +40,10 @@ const stamp = {
   'not-set': 'adjust',
 } as const satisfies Record<RecordCardSubject['result'], Result>;
 
-const top = 134;
+const top = 122;
 const foot = frame.height - 68;
-const inOneColumn = 7;
-const perColumn = 4;
+const inOneColumn = 6;
+const perColumn = 5;
 
 export function drawRecord(subject: RecordCardSubject, pen: Pen): string {
   const columns = subject.values.length > inOneColumn ? 2 : 1;
@@ -82,26 +82,29 @@ function wideRow(entry: Entry, y: number, pen: Pen): string {
       { x: left + 470, y, size: type.body, bold: true, anchor: 'end', max: 152 },
       shownValue(entry, pen),
     ) +
-    write(pen, { x: right, y, anchor: 'end', max: 250, fill: colours.soft }, limitWords(pen, entry) ?? '–')
+    write(pen, { x: right, y, anchor: 'end', max: 250, fill: colours.soft }, limits(entry, pen) ?? '–')
   );
 }
 
 function narrowRow(entry: Entry, x: number, y: number, width: number, pen: Pen): string {
   const value = pen.clean(shownValue(entry, pen));
   const valueWidth = Math.min(pen.width(value, type.small, true), 150);
-  const limits = limitWords(pen, entry);
+  const allowed = limits(entry, pen);
   return (
     write(pen, { x, y, max: width }, entry.label) +
-    write(pen, { x, y: y + 28, bold: true, max: 150 }, value) +
-    (limits === null
+    write(pen, { x, y: y + 24, bold: true, max: 150 }, value) +
+    (allowed === null
       ? ''
       : write(
           pen,
-          { x: x + valueWidth + 16, y: y + 28, max: width - valueWidth - 16, fill: colours.soft },
-          limits,
+          { x: x + valueWidth + 16, y: y + 24, max: width - valueWidth - 16, fill: colours.soft },
+          allowed,
         ))
   );
 }
+
+/** The unit stands with the value already. */
+const limits = (entry: Entry, pen: Pen) => limitWords(pen, { ...entry, unit: '' });
 
 const shownValue = (entry: Entry, pen: Pen) => `${pen.figure(entry.value, entry.digits)} ${entry.unit}`;
 

@@ -68,8 +68,8 @@ function wideRow(stage: Stage, x: number, y: number, pen: Pen): string {
 function narrowRow(stage: Stage, x: number, y: number, width: number, pen: Pen): string {
   return (
     sign(stage, x + 12, y) +
-    write(pen, { x: x + 36, y: y + 8, max: width - 36 - 134 }, stage.label) +
-    figure(stage, x + width, y, 126, pen)
+    write(pen, { x: x + 36, y: y + 8, max: width - 36 - 160 }, stage.label) +
+    figure(stage, x + width, y, 152, pen)
   );
 }
 

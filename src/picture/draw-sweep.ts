@@ -69,7 +69,13 @@ export function drawSweep(subject: SweepSubject, pen: Pen): string {
     values.length === 0
       ? write(
           pen,
-          { x: frame.width / 2, y: 236, size: type.title, anchor: 'middle', halo: colours.track },
+          {
+            x: (plot.left + plot.right) / 2,
+            y: 236,
+            size: type.title,
+            anchor: 'middle',
+            halo: colours.paper,
+          },
           pen.say('picture-no-readings'),
         )
       : '',

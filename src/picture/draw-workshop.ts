@@ -41,10 +41,12 @@ export const workshopFigureSchema = z.discriminatedUnion('kind', [
 
 export type WorkshopFigureSubject = z.infer<typeof workshopFigureSchema>;
 
+type Of<Kind extends WorkshopFigureSubject['kind']> = Extract<WorkshopFigureSubject, { kind: Kind }>;
+
 const top = 84;
-const bottom = frame.height - 64;
-const most = 9;
-const bars = { left: 330, right: right - 120 } as const;
+const bottom = frame.height - 76;
+const most = 8;
+const barsFrom = 330;
 
 export function drawWorkshop(subject: WorkshopFigureSubject, pen: Pen): string {
   const drawing =
@@ -58,20 +60,21 @@ export function drawWorkshop(subject: WorkshopFigureSubject, pen: Pen): string {
   return sheet(pen, subject.title, null, drawing);
 }
 
+const pitchOf = (rows: readonly unknown[]) => Math.min(52, (bottom - top) / Math.min(rows.length, most));
+
 /** Rows from the top, no more than find room; what is left out is said. */
 function inRows<Row extends { label: string }>(
   rows: readonly Row[],
   pen: Pen,
   draw: (row: Row, y: number) => string,
 ): string {
-  const shown = rows.slice(0, most);
-  const pitch = Math.min(52, (bottom - top) / shown.length);
-  const hidden = rows.length - shown.length;
+  const hidden = rows.length - most;
   return (
-    shown
+    rows
+      .slice(0, most)
       .map((row, index) => {
-        const y = top + (index + 0.5) * pitch;
-        return write(pen, { x: left, y: y + 8, max: bars.left - left - 20 }, row.label) + draw(row, y);
+        const y = top + (index + 0.5) * pitchOf(rows);
+        return write(pen, { x: left, y: y + 8, max: barsFrom - left - 20 }, row.label) + draw(row, y);
       })
       .join('') + note(hidden > 0 ? pen.say('workshop-hidden', { count: hidden }) : '', 'end', pen)
   );
@@ -79,74 +82,102 @@ function inRows<Row extends { label: string }>(
 
 function note(text: string, anchor: 'start' | 'end', pen: Pen): string {
   const x = anchor === 'start' ? left : right;
-  return write(
-    pen,
-    { x, y: frame.height - 24, anchor, fill: colours.soft, max: (right - left) / 2 - 12 },
-    text,
-  );
+  const max = anchor === 'start' ? 540 : 180;
+  return write(pen, { x, y: frame.height - 20, anchor, fill: colours.soft, max }, text);
 }
 
-function stops({ rows }: Extract<WorkshopFigureSubject, { kind: 'stops' }>, pen: Pen): string {
-  const scale = linear([0, Math.max(1, ...rows.map(({ reached }) => reached))], [0, bars.right - bars.left]);
+/** Words at the right end of the rows, and where the bars have to end for them. */
+function ends(
+  texts: readonly string[],
+  pen: Pen,
+): { barsTo: number; write: (text: string, y: number) => string } {
+  const widest = Math.min(
+    240,
+    Math.max(...texts.map((text) => pen.width(pen.clean(text), type.small, true))),
+  );
+  return {
+    barsTo: right - widest - 20,
+    write: (text, y) => write(pen, { x: right, y: y + 8, bold: true, anchor: 'end', max: widest + 1 }, text),
+  };
+}
+
+function stops({ rows }: Of<'stops'>, pen: Pen): string {
+  const said = ({ stopped, reached }: (typeof rows)[number]) =>
+    pen.say('workshop-of', { stopped: pen.figure(stopped, 0), reached: pen.figure(reached, 0) });
+  const end = ends(rows.map(said), pen);
+  const scale = linear([0, Math.max(1, ...rows.map(({ reached }) => reached))], [0, end.barsTo - barsFrom]);
   return (
-    inRows(rows, pen, ({ reached, stopped }, y) => {
-      const [all, ended] = [scale(reached), scale(Math.min(stopped, reached))];
+    inRows(rows, pen, (row, y) => {
+      const [all, ended] = [scale(row.reached), scale(Math.min(row.stopped, row.reached))];
       return (
-        box(bars.left, y - 12, all, 24, { fill: colours.band }) +
-        box(bars.left + all - ended, y - 12, ended, 24, { fill: colours.adjust }) +
-        write(
-          pen,
-          { x: right, y: y + 8, bold: stopped > 0, anchor: 'end', max: 112 },
-          pen.say('workshop-of', { stopped: pen.figure(stopped, 0), reached: pen.figure(reached, 0) }),
-        )
+        box(barsFrom, y - 12, all, 24, { fill: colours.band }) +
+        box(barsFrom + all - ended, y - 12, ended, 24, { fill: colours.adjust }) +
+        end.write(said(row), y)
       );
     }) + note(pen.say('workshop-stops-note'), 'start', pen)
   );
 }
 
-function times({ rows }: Extract<WorkshopFigureSubject, { kind: 'times' }>, pen: Pen): string {
+function times({ rows }: Of<'times'>, pen: Pen): string {
+  const said = ({ median }: (typeof rows)[number]) =>
+    pen.say('workshop-minutes', { minutes: pen.figure(median, 0) });
+  const end = ends(rows.map(said), pen);
   const longest = Math.max(1, ...rows.map(({ threeQuarters }) => threeQuarters));
-  const scale = linear([0, longest], [bars.left, bars.right]);
+  const scale = linear([0, longest], [barsFrom, end.barsTo]);
   const round = ticks([0, longest], 4);
-  const uprights = round.values.map((tick) =>
-    line(scale(tick), top, scale(tick), bottom, { stroke: colours.rule, 'stroke-width': 2 }),
-  );
+  const foot = top + Math.min(rows.length, most) * pitchOf(rows);
   return (
-    uprights.join('') +
-    inRows(rows, pen, ({ quarter, median, threeQuarters }, y) => {
+    round.values
+      .map(
+        (tick) =>
+          line(scale(tick), top, scale(tick), foot, { stroke: colours.rule, 'stroke-width': 2 }) +
+          write(
+            pen,
+            { x: scale(tick), y: foot + 24, anchor: 'middle', fill: colours.soft },
+            pen.figure(tick, round.digits),
+          ),
+      )
+      .join('') +
+    inRows(rows, pen, (row, y) => {
+      const [from, to] = [scale(row.quarter), scale(row.threeQuarters)];
       return (
-        box(scale(quarter), y - 9, scale(threeQuarters) - scale(quarter), 18, { fill: colours.band }) +
-        disc(scale(median), y, 10, { fill: colours.bandEdge }) +
-        write(
-          pen,
-          { x: right, y: y + 8, bold: true, anchor: 'end', max: 112 },
-          pen.say('workshop-minutes', { minutes: pen.figure(median, 0) }),
-        )
+        box(from, y - 9, to - from, 18, { fill: colours.band, stroke: colours.bandEdge, 'stroke-width': 2 }) +
+        disc(scale(row.median), y, 10, { fill: colours.bandEdge }) +
+        end.write(said(row), y)
       );
     }) +
     note(pen.say('workshop-times-note'), 'start', pen)
   );
 }
 
-/** A grid: causes down, months across, a disc whose area is the count, with the count in it. */
-function months({ months, rows }: Extract<WorkshopFigureSubject, { kind: 'months' }>, pen: Pen): string {
+/** Four steps from none to most; the count stands in each field, so that the shade is never needed. */
+const shades = [
+  { fill: colours.track, text: colours.ink },
+  { fill: colours.band, text: colours.ink },
+  { fill: colours.bandMiddle, text: colours.ink },
+  { fill: colours.bandEdge, text: colours.paper },
+] as const;
+
+/** A grid: causes down, months across, a field for each with how often. */
+function months({ months, rows }: Of<'months'>, pen: Pen): string {
   const shown = months.slice(-8);
   const skipped = months.length - shown.length;
-  const pitch = (right - bars.left + 20) / Math.max(1, shown.length);
-  const x = (index: number) => bars.left - 20 + (index + 0.5) * pitch;
-  const largest = Math.max(1, ...rows.flatMap(({ counts }) => counts));
-  const rowPitch = Math.min(52, (bottom - top) / Math.min(rows.length, most));
-  const radius = Math.min(24, rowPitch / 2 - 2, pitch / 2 - 3);
+  const pitch = (right - barsFrom) / Math.max(1, shown.length);
+  const x = (index: number) => barsFrom + index * pitch;
+  const height = pitchOf(rows) - 4;
+  const largest = Math.max(1, ...rows.flatMap(({ counts }) => counts.slice(skipped)));
+  const foot = top + Math.min(rows.length, most) * pitchOf(rows);
   return (
     inRows(rows, pen, ({ counts }, y) =>
       shown
         .map((_, index) => {
           const found = counts[skipped + index] ?? 0;
-          if (found === 0) return disc(x(index), y, 3, { fill: colours.rule });
-          const r = Math.max(6, radius * Math.sqrt(found / largest));
+          const shade = shades[Math.ceil((found / largest) * 3)] ?? shades[0];
+          const middle = x(index) + (pitch - 4) / 2;
+          const style = { x: middle, y: y + 8, anchor: 'middle', max: pitch - 8 } as const;
           return (
-            disc(x(index), y, r, { fill: colours.band, stroke: colours.bandEdge, 'stroke-width': 2 }) +
-            write(pen, { x: x(index), y: y + 8, bold: true, anchor: 'middle' }, pen.figure(found, 0))
+            box(x(index), y - height / 2, pitch - 4, height, { fill: shade.fill }) +
+            (found === 0 ? '' : write(pen, { ...style, bold: true, fill: shade.text }, pen.figure(found, 0)))
           );
         })
         .join(''),
@@ -155,7 +186,13 @@ function months({ months, rows }: Extract<WorkshopFigureSubject, { kind: 'months
       .map((month, index) =>
         write(
           pen,
-          { x: x(index), y: bottom + 12, anchor: 'middle', fill: colours.soft, max: pitch - 6 },
+          {
+            x: x(index) + (pitch - 4) / 2,
+            y: foot + 24,
+            anchor: 'middle',
+            fill: colours.soft,
+            max: pitch - 4,
+          },
           pen.month(month),
         ),
       )

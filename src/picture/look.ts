@@ -15,6 +15,7 @@ export const colours = {
   rule: '#cfcbc0',
   track: '#e9e5da',
   band: '#c6deeb',
+  bandMiddle: '#7fb4d1',
   bandEdge: '#14608a',
   pass: '#14608a',
   adjust: '#a84a00',

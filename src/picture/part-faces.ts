@@ -1,7 +1,7 @@
 // Faces of the parts that a hand turns, seen as the hand sees them: screw, knob, sensor, collar, cable; for part-and-sense.
 import { colours } from './look.ts';
 import { arrowHead } from './marks.ts';
-import { box, disc, line, onCircle, path, shape } from './svg.ts';
+import { box, disc, line, onCircle, shape } from './svg.ts';
 
 export const partKinds = ['screw', 'knob', 'sensor', 'collar', 'cable'] as const;
 
@@ -113,15 +113,15 @@ export function cableFace(cx: number, cy: number, more: boolean): string {
   ].join('');
 }
 
-/** The plate's own stop: a lock-nutted screw with paint over it, crossed out. */
+/** The plate's own stop: a screw with a dab of paint over its end, crossed out. */
 export function factoryStop(cx: number, cy: number, r: number): string {
   return (
-    box(cx - r * 0.85, cy - r * 0.2, r * 1.1, r * 0.4, { ...outline, 'stroke-width': 3, fill: metal }) +
-    box(cx - r * 0.2, cy - r * 0.5, r * 0.4, r, { ...outline, 'stroke-width': 3, fill: metal }) +
-    path(
-      `M${cx + r * 0.1} ${cy - r * 0.45}q${r * 0.5} ${-r * 0.1} ${r * 0.45} ${r * 0.4}t${-r * 0.3} ${r * 0.5}t${-r * 0.35} ${-r * 0.4}z`,
-      { fill: '#e2b714', stroke: colours.ink, 'stroke-width': 2 },
-    ) +
+    box(cx - r * 0.7, cy - r * 0.18, r * 0.9, r * 0.36, {
+      fill: metal,
+      stroke: colours.ink,
+      'stroke-width': 2,
+    }) +
+    disc(cx + r * 0.22, cy, r * 0.44, { fill: '#e2b714', stroke: colours.ink, 'stroke-width': 2 }) +
     disc(cx, cy, r, { fill: 'none', stroke: colours.implausible, 'stroke-width': 5 }) +
     line(cx - r * 0.7, cy - r * 0.7, cx + r * 0.7, cy + r * 0.7, {
       stroke: colours.implausible,

@@ -22,7 +22,7 @@ export interface Pen {
 export function oneLine(text: string): string {
   return text
     .replaceAll(/[\s\p{Cc}]+/gu, (gap) => (gap === '\u00a0' ? gap : ' '))
-    .replaceAll(/[\p{Cf}\p{Co}\p{Cs}\u{fe00}-\u{fe0f}]/gu, '')
+    .replaceAll(/\p{Cf}|\p{Co}|\p{Cs}|[\u{fe00}-\u{fe0f}]/gu, '')
     .trim();
 }
 

@@ -45,6 +45,8 @@ export interface Limits {
  */
 export function reach(limits: Limits, readings: readonly number[], digits: number): Span {
   const fixed = [limits.low, limits.high, limits.target].filter((value) => typeof value === 'number');
+  // "At most" is read from zero up.
+  if (limits.low === null && limits.high !== null && limits.high > 0) fixed.push(0);
   const anchors = fixed.length > 0 ? fixed : readings.slice(-1);
   if (anchors.length === 0) return [0, 1];
   const bottom = Math.min(...anchors);
@@ -81,4 +83,12 @@ export function placeLabels(
     edge = places[index]! - width / 2 - gap;
   }
   return places;
+}
+
+/** The digits that limits are shown with: the reading's own, or more where a limit has more. */
+export function limitDigits(limits: Limits, digits: number): number {
+  const needed = [limits.low, limits.high, limits.target].map((limit) =>
+    typeof limit === 'number' ? (String(Number(limit.toFixed(6))).split('.')[1]?.length ?? 0) : 0,
+  );
+  return Math.max(digits, ...needed);
 }

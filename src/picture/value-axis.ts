@@ -1,7 +1,7 @@
 // The upright value axis with its band, which approach and sweep share: limits in bold, round ticks where there is room.
 import { colours, type } from './look.ts';
 import type { Pen } from './pen.ts';
-import { type Limits, linear, placeLabels, type Span, ticks } from './scale.ts';
+import { type Limits, limitDigits, linear, placeLabels, type Span, ticks } from './scale.ts';
 import { box, line } from './svg.ts';
 import { write } from './text.ts';
 
@@ -18,10 +18,13 @@ export function valueAxis(
   plot: Plot,
   domain: Span,
   limits: Limits & { digits: number },
+  /** Room above and below for figures beside the outermost readings. */
+  inset = 0,
 ): { drawn: string; y: (value: number) => number; beyond: (value: number) => -1 | 0 | 1 } {
-  const scale = linear(domain, [plot.bottom, plot.top]);
+  const scale = linear(domain, [plot.bottom - inset, plot.top + inset]);
   const y = (value: number) => Math.min(Math.max(scale(value), plot.top), plot.bottom);
-  const { low, high, target, digits } = limits;
+  const { low, high, target } = limits;
+  const digits = limitDigits(limits, limits.digits);
   const bold = [high, low].filter((limit) => limit !== null);
   const height = type.body;
   const places = placeLabels(
@@ -30,6 +33,8 @@ export function valueAxis(
     [plot.top - 12, plot.bottom + 12],
   );
   const round = ticks(domain, 5);
+  const shown = (tick: number) =>
+    pen.figure(tick, bold.length > 0 ? Math.max(round.digits, digits) : round.digits);
   const spare = round.values.filter((tick) =>
     places.every((place) => Math.abs(place - y(tick)) > height + 6),
   );
@@ -49,7 +54,7 @@ export function valueAxis(
     ...spare.map(
       (tick) =>
         line(plot.left, y(tick), plot.right, y(tick), { stroke: colours.rule, 'stroke-width': 2 }) +
-        write(pen, { ...label, y: y(tick) + 8, fill: colours.soft }, pen.figure(tick, round.digits)),
+        write(pen, { ...label, y: y(tick) + 8, fill: colours.soft }, shown(tick)),
     ),
     ...bold.map((limit) => line(plot.left, y(limit), plot.right, y(limit), edge)),
     typeof target === 'number'

@@ -88,6 +88,7 @@ connector-colour-violet = violet
 connector-colour-pink = pink
 connector-alternative = { $title }, seen from the wire side. Red lead: { $red }. Black lead: { $black }.
 
+part-amount = { $amount } { $way }
 part-way-in = in
 part-way-out = out
 part-way-clockwise = clockwise
