@@ -9,7 +9,7 @@ import { shapeOf } from './sweep-shape.ts';
 import type { Way } from './way.ts';
 
 /** How a steady reading, and one that wanders, reach us (common practice, no source). */
-const steady = { value: 0.955, range: 0.02, overload: 0.005, none: 0.02 };
+const steady = { value: 0.97, range: 0.02, overload: 0.005, none: 0.005 };
 const unsteady = { value: 0.4, range: 0.5, overload: 0.05, none: 0.05 };
 
 /** One reading in a hundred is a slip of the pen, and can be anything. */
@@ -25,7 +25,12 @@ export function chanceOf(hypothesis: Hypothesis, observation: Observation, healt
   const onlyMoved = moved !== null && observation.previous?.after === null;
   const signalMoves = moved === null ? afterNothing : usualMoves(hypothesis, observation);
   let sum = 0;
-  for (const way of predict(hypothesis, observation.measure, observation.situation)) {
+  for (const way of predict(
+    hypothesis,
+    observation.measure,
+    observation.situation,
+    observation.supply !== null,
+  )) {
     const ofReading = onlyMoved ? 1 : chanceInWay(way, seen, healthy);
     sum += way.share * ofReading * (moved === null ? 1 : moveInWay(way, signalMoves)[moved]);
   }
@@ -162,7 +167,7 @@ function chanceOfSweep(
   healthy: Healthy,
 ): number {
   const { start, top, shape } = shapeOf(seen.values, seen.resolution);
-  const ways = predict(hypothesis, observation.measure, observation.situation);
+  const ways = predict(hypothesis, observation.measure, observation.situation, observation.supply !== null);
   if (shape === 'overload') {
     return ways.reduce(
       (sum, way) => sum + way.share * chanceInWay(way, { kind: 'overload' }, healthy),
@@ -179,7 +184,7 @@ function chanceOfSweep(
     const place = { share: 1, middle, half, spread: half };
     const there = { ...healthy, right: place, any: [place] };
     const reading = { kind: 'value' as const, value, resolution: Math.max(seen.resolution, 0.01) };
-    const sum = predict(hypothesis, observation.measure, situation).reduce(
+    const sum = predict(hypothesis, observation.measure, situation, observation.supply !== null).reduce(
       (total, way) => total + way.share * chanceInWay(way, reading, there),
       0,
     );

@@ -19,7 +19,7 @@ export interface Healthy {
 }
 
 /** The usual supply of a sensor, where it was not measured (common practice, no source). */
-const usualSupply = { middle: 4.98, spread: 0.07 };
+export const usualSupply = { middle: 4.98, spread: 0.07 };
 export const usualReach = 0.25;
 
 /** Half of the machines that come to be set are off. */

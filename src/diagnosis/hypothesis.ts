@@ -47,15 +47,21 @@ function newHypothesis(causes: Fault[], prior: Hypothesis['prior']): Hypothesis 
 }
 
 /** The ways in which this hypothesis lets a measure come out in a situation. */
-export function predict(hypothesis: Hypothesis, measure: string, situation: string): readonly Way[] {
-  const key = `${measure}@${situation}`;
+export function predict(
+  hypothesis: Hypothesis,
+  measure: string,
+  situation: string,
+  supplyMeasured: boolean,
+): readonly Way[] {
+  const key = `${measure}@${situation}${supplyMeasured ? '' : '?'}`;
   const before = hypothesis.predictions.get(key);
   if (before !== undefined) return before;
   let ways: readonly Way[] = healthyWay;
   for (const cause of hypothesis.causes) {
     const shown = predictorsFor(cause, measure, situation);
-    if (shown !== null)
-      ways = ways === healthyWay ? shown.flatMap(waysOf) : layOver(ways, shown.flatMap(waysOf));
+    if (shown === null) continue;
+    const its = shown.flatMap((predictor) => waysOf(predictor, supplyMeasured));
+    ways = ways === healthyWay ? its : layOver(ways, its);
   }
   hypothesis.predictions.set(key, ways);
   return ways;
@@ -79,7 +85,7 @@ export function movesAfter(
   action: string,
 ): { falls: number; same: number; rises: number } | null {
   for (const cause of hypothesis.causes) {
-    const change = cause.changes.find((entry) => entry.after.includes(action));
+    const change = cause.changes.find((entry) => entry.after.some((after) => matches(after, action)));
     if (change !== undefined) return change;
   }
   return null;

@@ -14,7 +14,7 @@ import { outcomesOf } from './outcomes.ts';
 import type { Belief } from './posterior.ts';
 
 export interface Situation {
-  /** Questions that were answered, and checks carried out, as their ids. */
+  /** Questions that were answered, measures that were read lately, and checks carried out, as their ids. */
   done: readonly string[];
   /** Tools that the owner has not got. */
   lacking: readonly string[];
@@ -55,15 +55,11 @@ const searchMinutes = 25;
 type Beliefs = readonly { hypothesis: Hypothesis; probability: number }[];
 
 export function nextCheck(content: FaultContent, belief: Belief, situation: Situation): Advice {
-  const open = content.checks.filter(
-    (check) =>
-      check.for === 'owner' &&
-      !situation.done.includes(check.id) &&
-      !(check.ask.kind === 'choice' && situation.done.includes(check.ask.question)) &&
-      check.tools.every((tool) => !situation.lacking.includes(tool)),
-  );
-  const mending = open.filter((check) => Object.keys(check.mends).length > 0);
-  const beliefs = belief.hypotheses.filter((one) => one.probability > 0.001);
+  const beliefs = believed(belief);
+  const open = content.checks.filter((check) => isOpen(check, beliefs, situation));
+  const mending = open
+    .filter((check) => Object.keys(check.mends).length > 0)
+    .map((check) => (situation.done.includes(check.id) ? lookedOnceAlready(check) : check));
   const plan = planRepair(beliefs, mending);
   let best: { check: Check; cost: number } | null =
     plan.steps[0] === undefined ? null : { check: plan.steps[0].by, cost: plan.cost };
@@ -77,7 +73,7 @@ export function nextCheck(content: FaultContent, belief: Belief, situation: Situ
       best = { check, cost };
     }
   }
-  if (best === null) return call(content, belief, situation, plan.cost);
+  if (best === null) return call(content, belief, plan.cost);
   const { check } = best;
   return {
     kind: 'check',
@@ -88,6 +84,34 @@ export function nextCheck(content: FaultContent, belief: Belief, situation: Situ
     ask: check.ask,
     minutes: check.minutes,
     expectedCost: best.cost,
+  };
+}
+
+/** What is worth a thought, adding to 1. */
+function believed(belief: Belief): Beliefs {
+  const worth = belief.hypotheses.filter((one) => one.probability > 0.001);
+  const sum = worth.reduce((total, one) => total + one.probability, 0);
+  return worth.map(({ hypothesis, probability }) => ({ hypothesis, probability: probability / sum }));
+}
+
+function isOpen(check: Check, beliefs: Beliefs, { done, lacking }: Situation): boolean {
+  if (check.for !== 'owner' || check.tools.some((tool) => lacking.includes(tool))) return false;
+  if (check.ask.kind === 'choice' && done.includes(check.ask.question)) return false;
+  if (check.ask.kind === 'reading' && done.includes(check.ask.measure)) return false;
+  const times = done.filter((one) => one === check.id).length;
+  if (times === 0) return true;
+  // A mend that did nothing is asked for once more where hardly anything else fits: people look without seeing.
+  return check.ask.kind === 'retake' && times === 1 && chanceToMend(check, beliefs) > 0.5;
+}
+
+function chanceToMend(check: Check, beliefs: Beliefs): number {
+  return beliefs.reduce((sum, one) => sum + one.probability * mendedBy(check, one.hypothesis), 0);
+}
+
+function lookedOnceAlready(check: Check): Check {
+  return {
+    ...check,
+    mends: Object.fromEntries(Object.entries(check.mends).map(([fault, share]) => [fault, share / 2])),
   };
 }
 
@@ -172,10 +196,10 @@ function likeliest(belief: Belief): string {
   return named?.id ?? unknownCause;
 }
 
-function call(content: FaultContent, belief: Belief, situation: Situation, expectedCost: number): CallAdvice {
+function call(content: FaultContent, belief: Belief, expectedCost: number): CallAdvice {
   const first = belief.causes[0];
   const cause = likeliest(belief);
-  const alike = lookAlike(content, belief, situation.bands);
+  const alike = lookAlike(content, belief);
   const mendable = content.checks.some((check) => check.for === 'owner' && (check.mends[cause] ?? 0) > 0);
   const reason: CallReason =
     first?.id === unknownCause

@@ -49,7 +49,7 @@ function ofReading(beliefs: Beliefs, template: Observation): number[][] | null {
   if (healthy === null) return null;
   const figures: { value: number; weight: number }[] = [];
   for (const { hypothesis, probability } of beliefs) {
-    for (const way of predict(hypothesis, template.measure, template.situation)) {
+    for (const way of predict(hypothesis, template.measure, template.situation, template.supply !== null)) {
       if (way.form !== 'number') continue;
       const value = middleOf(way, healthy.right, healthy);
       const near = figures.find((figure) => Math.abs(figure.value - value) < 0.02 * healthy.scale);

@@ -1,5 +1,5 @@
 // Whether nothing that content knows of explains the readings: the posterior predictive check that calls a person.
-import { type FaultContent, unknownCause } from '../procedure/fault.ts';
+import { unknownCause } from '../procedure/fault.ts';
 import { chanceInWay, tailInWay } from './chance.ts';
 import type { Observation } from './evidence.ts';
 import { type Healthy, healthyAt } from './healthy.ts';
@@ -14,11 +14,7 @@ const explained = 0.005;
  * True when "none that we know of" is the likeliest by far, or when not one of the known causes that are still in
  * question would show each of these readings, or one as far out, at least once in two hundred times.
  */
-export function unexplained(
-  content: FaultContent,
-  belief: Belief,
-  observations: readonly Observation[],
-): boolean {
+export function unexplained(belief: Belief, observations: readonly Observation[]): boolean {
   const unknown = belief.causes.find((cause) => cause.id === unknownCause)?.probability ?? 0;
   if (unknown >= 0.5) return true;
   const known = belief.hypotheses.filter(({ hypothesis }) =>
@@ -36,7 +32,7 @@ export function tailOf(hypothesis: Hypothesis, observation: Observation): number
   const healthy = observation.expected === null ? null : healthyAt(observation, observation.expected);
   if (healthy === null) return 1;
   const { seen, measure, situation } = observation;
-  const ways = predict(hypothesis, measure, situation);
+  const ways = predict(hypothesis, measure, situation, observation.supply !== null);
   if (seen.kind === 'series') {
     const { start, shape } = shapeOf(seen.values, seen.resolution);
     if (shape === 'broken' || shape === 'not-back') {

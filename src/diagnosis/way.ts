@@ -49,7 +49,7 @@ function way(share: number, changes: Partial<Way>): Way {
   return { ...plain, share, ...changes };
 }
 
-export function waysOf(predictor: Predictor): Way[] {
+export function waysOf(predictor: Predictor, supplyMeasured: boolean): Way[] {
   const { share } = predictor;
   const still = { signal: 0, follows: 0 };
   switch (predictor.kind) {
@@ -68,6 +68,10 @@ export function waysOf(predictor: Predictor): Way[] {
           spread: predictor.spread,
         }),
       ];
+    case 'follows-supply': {
+      if (supplyMeasured) return [way(share, {})];
+      return [way(share, { signal: predictor.by, giveOfSignal: predictor.give, spread: predictor.spread })];
+    }
     case 'negated':
       return [way(share, { signal: -1, follows: -1, spread: predictor.spread })];
     case 'constant':
@@ -99,7 +103,7 @@ export function waysOf(predictor: Predictor): Way[] {
       return [way(share, { give: predictor.give, follows: 0 })];
     case 'anything': {
       const half = (predictor.to - predictor.from) / 2;
-      return [way(share, { signal: 0, offset: predictor.from + half, give: half, wander: half / 2 })];
+      return [way(share, { ...still, follows: 1, offset: predictor.from + half, give: half })];
     }
     case 'overload':
       return [way(share, { ...still, form: 'overload' })];

@@ -29,6 +29,14 @@ export const predictorSchema = z.discriminatedUnion('kind', [
     give: spread,
     spread,
   }),
+  /** Scaled as the supply is: where that was measured, and the band went with it, the same. */
+  z.strictObject({
+    kind: z.literal('follows-supply'),
+    share: share.default(1),
+    by: z.number(),
+    give: spread,
+    spread,
+  }),
   z.strictObject({ kind: z.literal('negated'), share: share.default(1), spread }),
   z.strictObject({
     kind: z.literal('constant'),
