@@ -38,6 +38,7 @@ export function makeOutbox(options: OutboxOptions): RunningOutbox {
   const inHand = new Set<Promise<void>>();
   let wake: () => void = () => {};
   let running: Promise<void> | null = null;
+  let failure: unknown = null;
 
   async function handle(row: OutboxRow): Promise<void> {
     try {
@@ -80,7 +81,7 @@ export function makeOutbox(options: OutboxOptions): RunningOutbox {
     }
   }
 
-  /** A message that is out must not go out again because the record failed once: it is tried until it holds. */
+  /** A message that is out must not go out again because the record failed once: while running, it is tried until it holds. */
   async function record(mark: Mark): Promise<void> {
     for (;;) {
       try {
@@ -88,8 +89,8 @@ export function makeOutbox(options: OutboxOptions): RunningOutbox {
         return;
       } catch (error) {
         report(`not recorded yet: ${error instanceof Error ? error.message : error}`, null);
-        if (stopping.signal.aborted) throw error;
-        await delay(troubleWaitMs, undefined, { signal: stopping.signal }).catch(() => {});
+        if (running === null || stopping.signal.aborted) throw error;
+        await pause(troubleWaitMs);
       }
     }
   }
@@ -99,7 +100,9 @@ export function makeOutbox(options: OutboxOptions): RunningOutbox {
     const rows = free > 0 ? await store.outbox.claim(clock(), free) : [];
     for (const row of rows) {
       const handled: Promise<void> = handle(row)
-        .catch((error) => report(String(error), row))
+        .catch((error) => {
+          failure = error;
+        })
         .finally(() => {
           inHand.delete(handled);
           wake();
@@ -132,7 +135,8 @@ export function makeOutbox(options: OutboxOptions): RunningOutbox {
 
   return {
     async drain() {
-      while ((await take()) > 0 || inHand.size > 0) await Promise.race(inHand);
+      while ((await take()) > 0 || inHand.size > 0) await Promise.all(inHand);
+      if (failure !== null) throw failure;
     },
     start() {
       const hush = store.outbox.onQueued(() => wake());
