@@ -37,9 +37,10 @@ export async function drive(
   const story: Story = { scene, steps: [], stuck: null };
   let line: InputLine | null = owner.first();
   let sent: Sent | null = null;
+  let called = false;
   for (let spoken = 0; line; spoken++) {
     if (spoken >= most) {
-      story.stuck = `no end after ${most} messages`;
+      if (!called) story.stuck = `no end after ${most} messages`;
       return story;
     }
     const outputs = await engine.send(line);
@@ -47,7 +48,9 @@ export async function drive(
     story.steps.push({ line, sent, slips: scene.slips.splice(0), outputs });
     const mine = outputs.filter((output) => output.to === name);
     if (mine.some((output) => output.facts.record)) return story;
-    if (outputs.some((output) => output.facts.case?.owner === name)) return story;
+    called ||= outputs.some((output) => output.facts.case?.owner === name);
+    // A person is on the way: the owner goes on only where the program still asks for something.
+    if (called && !mine.some((output) => output.facts.ask)) return story;
     const reply = owner.reply(outputs);
     line = reply.line;
     sent = reply.sent;

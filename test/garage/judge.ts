@@ -97,8 +97,9 @@ function whatIsWrong(story: Story, declared: string): string[] {
       );
     }
   }
-  if (declared === 'set' && !judged.has('signal-closed-stop')) {
-    wrong.push('declared set without a baseline reading');
+  for (const measure of ['signal-closed-stop', 'signal-idle', 'signal-fast-idle']) {
+    if (declared === 'set' && !judged.has(measure))
+      wrong.push(`declared set without a verdict on ${measure}`);
   }
   if (declared === 'set' && sensorIsFree(scene.machine)) wrong.push('the sensor was left loose');
   for (const fault of scene.faults) if (fault.ruins?.(scene)) wrong.push(`still there: ${fault.id}`);

@@ -118,6 +118,23 @@ function* setUp(to: string): Script {
     }),
   });
   if (!stop) return yield [desk('idle stop')];
+  const fast = 0.86 * scale;
+  const fastIdle = yield* settleLoop(to, {
+    stage: 'fast-idle',
+    measure: 'signal-fast-idle',
+    low: fast - 0.02,
+    high: fast + 0.02,
+    first: { do: ['engage:fast-idle'] },
+    advise: (value) => ({
+      move: {
+        part: 'fast-idle',
+        direction: value < fast ? 'in' : 'out',
+        amount: Math.max(1, Math.round(Math.abs(value - fast) / 0.011)),
+        unit: 'click',
+      },
+    }),
+  });
+  if (!fastIdle) return yield [desk('fast idle')];
   yield [message(to, { record: { result: 'set', values: {} } })];
 }
 
