@@ -2,11 +2,11 @@
 import type { Server } from 'node:http';
 import { Api } from 'grammy';
 import type { UserFromGetMe } from 'grammy/types';
-import type { Adapter, Receive } from '../../src/chat/adapter.ts';
+import type { Receive } from '../../src/chat/adapter.ts';
 import { isCodeUnused } from '../wire/desk-code.ts';
 import { makeLanes } from '../wire/lanes.ts';
 import { backoff, pause } from '../wire/pause.ts';
-import type { Surroundings } from '../wire/surroundings.ts';
+import type { PlatformAdapter, Surroundings } from '../wire/surroundings.ts';
 import { openDesk } from './desk.ts';
 import { makeKeyboards } from './keyboards.ts';
 import { setMenu } from './menu.ts';
@@ -23,12 +23,6 @@ export interface TelegramOptions {
   /** Null: long polling. */
   webhook: Webhook | null;
   tipsChannel: string | null;
-}
-
-export interface PlatformAdapter extends Adapter {
-  /** Whether cases can be shown here: a group or channel was claimed as the desk. */
-  hasDesk(): boolean;
-  fetchPicture(picture: string): Promise<Uint8Array | null>;
 }
 
 const pollTimeoutSeconds = 45;

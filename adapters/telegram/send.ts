@@ -26,7 +26,7 @@ interface Target {
 /** A file_id of Telegram's own, or bytes. */
 type Photo = { fileId: string; isDocument: boolean } | { png: Uint8Array };
 
-const noDeskYetMs = 30_000;
+const noDeskYetMs = 5 * 60_000;
 
 export async function send(sendable: Sendable, sending: Sending): Promise<SendOutcome> {
   const { message } = sendable;

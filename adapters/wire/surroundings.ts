@@ -1,4 +1,13 @@
 // What an adapter of a real platform is given by whoever starts it: bookkeeping, words, a log, and how to say that it cannot go on.
+import type { Adapter } from '../../src/chat/adapter.ts';
+
+/** A platform where owners, a desk and a tips channel can be. */
+export interface PlatformAdapter extends Adapter {
+  /** Whether cases can be shown here: a group or channel was claimed as the desk. */
+  hasDesk(): boolean;
+  /** The bytes of a picture that somebody sent here; null where they cannot be had. */
+  fetchPicture(picture: string): Promise<Uint8Array | null>;
+}
 
 /** A small memory that outlives the process; `about` is the conversation's key where a link could lead to an owner. */
 export interface Links {
@@ -30,13 +39,10 @@ export const platformTexts = [
   'platform-type-reading',
   'platform-reading-field',
   'platform-room-name',
-  'platform-room-greeting',
   'platform-case-name',
-  'platform-case-card',
   'platform-desk-claimed',
   'platform-desk-code-wrong',
   'platform-desk-only-in-group',
-  'platform-desk-members-only',
 ] as const;
 
 export type PlatformText = (typeof platformTexts)[number];
