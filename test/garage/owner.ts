@@ -130,6 +130,8 @@ export function createOwner(scene: Scene, name: string): Owner {
   }
 
   function sendSpeed(): Reply {
+    // Whoever reads the speed notices that nothing runs, and does then what was only said before.
+    if (scene.toldToStart && !scene.machine.engine.running) act(scene, 'start-engine', null, random);
     const shown = Math.max(
       0,
       Math.round((engineSpeed(scene.machine) * random.normal(1, 0.003) + random.normal(0, 8)) / 10) * 10,
@@ -189,6 +191,8 @@ function obey(
   random: Random,
 ): void {
   const { do: actions = [], move: advised, verdict } = output.facts;
+  if (actions.includes('start-engine')) scene.toldToStart = true;
+  if (actions.includes('stop-engine')) scene.toldToStart = false;
   const skips = actions.length > 0 && ask?.kind === 'confirm' && random.chance(scene.habits.falseDone);
   if (skips) scene.slips.push(`said done without ${actions.join(', ')}`);
   else for (const action of actions) act(scene, action, measure, random);

@@ -13,17 +13,11 @@ import { tellStory } from './tell.ts';
 const usage = `npm run garage -- [--machines 500] [--seed 1] [--fault ID | --only mis-set|right] [--pipe] [--minutes 0] [--verbose SEED]
   faults: ${faults.map((fault) => fault.id).join(', ')}`;
 
-/** The program without a process of its own, where test/garage/in-process.ts offers that; else through the pipe. */
+/** In-process by default; its import waits until then, so that the pipe can be used while the program does not load here. */
 async function openEngine(pipe: boolean): Promise<Engine> {
   if (pipe) return openPipe();
-  try {
-    const { openInProcess }: { openInProcess(): Promise<Engine> } = await import(`${'./in-process.ts'}`);
-    return await openInProcess();
-  } catch (error) {
-    if ((error as { code?: string }).code !== 'ERR_MODULE_NOT_FOUND') throw error;
-    process.stderr.write('There is no test/garage/in-process.ts that loads: going through the pipe.\n');
-    return openPipe();
-  }
+  const { openInProcess } = await import('./in-process.ts');
+  return openInProcess();
 }
 
 async function main(): Promise<number> {

@@ -30,6 +30,8 @@ export interface Scene {
   /** Parts with a screw or knob that were turned at all. */
   touched: Set<string>;
   turned: Set<string>;
+  /** The engine should be running, as far as the owner was told. */
+  toldToStart: boolean;
   /** Actions and parts that no contract names. */
   unknown: Set<string>;
   /** What the owner did wrong, in words, for the story. */
@@ -64,6 +66,7 @@ export function drawScene(seed: string, plan: Plan, slips: Slips = usualSlips): 
     counted: {},
     touched: new Set(),
     turned: new Set(),
+    toldToStart: false,
     unknown: new Set(),
     slips: [],
   };
