@@ -76,7 +76,7 @@ export function between(machine: Machine, leads: Leads, random: Random): Between
     const spike = random.chance(0.3) ? random.between(0.02, 0.2) : 0;
     return { low: difference - lost, high: difference + spike };
   }
-  if (random.chance(sensor.corrosion)) {
+  if (random.chance(sensor.corrosion) || Math.abs(machine.bars) > machine.chafed) {
     return { low: difference * random.between(0, 0.5), high: difference };
   }
   return { low: difference, high: difference };

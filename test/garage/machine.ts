@@ -70,6 +70,11 @@ export interface Machine {
   /** -1 full lock one way, 1 the other. */
   bars: number;
   carbon: number;
+  /** A bent or wedged plate stays open by up to so much, another bit each time. */
+  wedged: number;
+  wedgedNow: number;
+  /** Bars further over than this pull a chafed wire apart. */
+  chafed: number;
   /** Opening that the hand on the grip asks for. */
   grip: number;
   wideOpening: number;
@@ -138,6 +143,9 @@ export function drawMachine(random: Random): Machine {
     cable: { tight: 0, hidden: false, slack: 0 },
     bars: random.between(-0.3, 0.3),
     carbon: 0,
+    wedged: 0,
+    wedgedNow: 0,
+    chafed: Infinity,
     grip: 0,
     wideOpening: nominal.wideOpen - nominal.closed + random.normal(0, 0.025),
     seat: 0,
@@ -160,6 +168,7 @@ export function opening(machine: Machine): number {
     fastIdle.engaged ? fastIdle.base + fastIdle.clicks * fastIdle.click + fastIdle.offset : 0,
     cable.tight * (0.7 + 0.6 * Math.abs(machine.bars)),
     carbon,
+    machine.wedgedNow,
   );
   return Math.max(held + machine.seat, Math.min(grip, wideOpening - cable.slack));
 }
@@ -181,6 +190,7 @@ export function seat(machine: Machine, random: Random): void {
 export function settle(machine: Machine, random: Random): void {
   const { sensor, screws, fastIdle } = machine;
   seat(machine, random);
+  if (machine.wedged > 0) machine.wedgedNow = machine.wedged * random.between(0.3, 1);
   if (fastIdle.engaged) fastIdle.offset = random.normal(0, 0.0012);
   if (sensor.shaftSlack > 0) sensor.slackNow = random.between(-sensor.shaftSlack, sensor.shaftSlack);
   if (Math.max(screws.upper.tight, screws.lower.tight) < 0.5) {

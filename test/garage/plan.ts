@@ -1,5 +1,6 @@
 // Which kinds of machine come into the garage, and how often: drawn from the seed alone, so that any one can be looked at again.
-import { type Fault, faults } from './faults.ts';
+import type { Fault } from './fault.ts';
+import { faults } from './faults.ts';
 import { createRandom } from './random.ts';
 import type { Plan } from './scene.ts';
 

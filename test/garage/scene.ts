@@ -1,8 +1,10 @@
 // One simulated case: a machine, a meter with its leads, and an owner's habits, all drawn from one seed, with faults put in.
-import { type Fault, faultById, misSet } from './faults.ts';
+import type { Fault } from './fault.ts';
+import { faultById } from './faults.ts';
 import type { Leads } from './leads.ts';
 import { drawMachine, type Machine } from './machine.ts';
 import { drawMeter, type Meter } from './meter.ts';
+import { misSet } from './mis-set.ts';
 import { type Style, styles } from './phrase.ts';
 import { createRandom, type Random } from './random.ts';
 

@@ -36,6 +36,7 @@ export function trueValue(machine: Machine, measure: string, asItStands: boolean
         fastIdle: { ...fastIdle, engaged: false },
         cable: { ...machine.cable, tight: 0 },
         carbon: 0,
+        wedgedNow: 0,
         engine: { ...engine, warm: false },
       };
       return signal(closed);
