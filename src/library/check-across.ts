@@ -4,6 +4,7 @@ import type { FaultContent } from '../procedure/fault.ts';
 import type { Machine } from '../procedure/machine.ts';
 import type { Procedure } from '../procedure/procedure.ts';
 import type { Workshop } from '../procedure/workshop.ts';
+import { checkFaultFiles } from './check-fault-files.ts';
 import { checkMachine } from './check-machine.ts';
 import { checkProcedure } from './check-procedure.ts';
 import { checkWorkshop } from './check-workshop.ts';
@@ -20,7 +21,7 @@ export interface ContentFiles {
 }
 
 export function checkAcross(files: ContentFiles): Problem[] {
-  const { folder, workshop, machines, procedures } = files;
+  const { folder, workshop, machines, procedures, faults } = files;
   const byId = Object.fromEntries(procedures.map(({ value }) => [value.id, value]));
   return [
     ...checkPresent(folder, 'machines', machines),
@@ -30,6 +31,7 @@ export function checkAcross(files: ContentFiles): Problem[] {
     ...(workshop ? locate(workshop, checkWorkshop(workshop.value)) : []),
     ...procedures.flatMap((file) => locate(file, checkProcedure(file.value, Object.keys(byId)))),
     ...machines.flatMap((file) => locate(file, checkMachine(file.value, byId))),
+    ...checkFaultFiles(join(folder, 'faults'), faults),
   ];
 }
 

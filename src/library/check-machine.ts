@@ -48,7 +48,7 @@ function checkAgainst(machine: Machine, procedure: Procedure): Finding[] {
         find(
           'targets',
           `There is no target "${name}", which ${who} asks for.`,
-          `Add "${name}" or "${measure}" to the targets.`,
+          `Add ${[...new Set([measure, name])].map((one) => `"${one}"`).join(' or ')} to the targets.`,
         );
       } else if (target.like !== undefined && adjust) {
         find(

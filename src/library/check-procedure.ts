@@ -144,7 +144,11 @@ function checkCondition(procedure: Procedure, condition: Condition, path: Path):
     );
   const answers = [...new Set(asked.flatMap((ask) => ask.answers.map(({ id }) => id)))];
   const wanted = typeof condition.is === 'string' ? [condition.is] : condition.is;
-  return wanted.flatMap((id) => unknown('is', id, answers, `answer to "${condition.answer}"`));
+  return wanted.flatMap((id): Finding[] => {
+    if (answers.includes(id)) return [];
+    const message = `The question "${condition.answer}" has no answer "${id}".`;
+    return [{ path: [...path, 'is'], message, mend: suggest(id, answers, 'answer') }];
+  });
 }
 
 const partOfAction = (action: string): string[] => action.split(':').slice(1);

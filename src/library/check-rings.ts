@@ -1,7 +1,7 @@
 // Finds rings of stages that nobody gets out of, for `check`: an owner would go round in them for ever, or the program itself.
 import { type Procedure, type Stage, stageAfter } from '../procedure/procedure.ts';
 import type { Finding } from './finding.ts';
-import { type Way, waysFrom } from './stage-graph.ts';
+import { stageBelow, type Way, waysFrom } from './stage-graph.ts';
 
 export function checkRings(procedure: Procedure): Finding[] {
   return [...closedRings(procedure), ...silentRings(procedure)];
@@ -27,20 +27,27 @@ function closedRings(procedure: Procedure): Finding[] {
   return [{ path: ['stages', stages.indexOf(first), 'id'], message, mend }];
 }
 
-/** Rings made of stages that may all be passed over at once: nothing is asked in them, so nothing would stop. */
+/** Rings in which nothing is asked, since their stages conclude or may be passed over: the program itself would not stop. */
 function silentRings(procedure: Procedure): Finding[] {
   const { stages } = procedure;
-  const passedOver = (stage: Stage) => stage.when.length > 0 || stage.conclude !== undefined;
+  const silentWays = (stage: Stage): Stage[] =>
+    [
+      stage.when.length > 0 ? stageBelow(procedure, stage) : null,
+      stage.conclude !== undefined ? stageAfter(procedure, stage) : null,
+    ].filter((way) => way !== null);
   const found = stages.find((start) => {
-    let stage: Stage | null = start;
-    for (let steps = 0; stage && passedOver(stage) && steps <= stages.length; steps += 1) {
-      stage = stageAfter(procedure, stage);
+    const come = new Set<Stage>();
+    const open = silentWays(start);
+    for (let stage = open.pop(); stage; stage = open.pop()) {
       if (stage === start) return true;
+      if (come.has(stage)) continue;
+      come.add(stage);
+      open.push(...silentWays(stage));
     }
     return false;
   });
   if (!found) return [];
-  const message = `From "${found.id}" the stages lead back to it, and all of them may be passed over.`;
-  const mend = 'Take "next" out of one, or let one of them always apply.';
+  const message = `From "${found.id}" the stages lead back to it without asking anything.`;
+  const mend = 'Take out the "next" that leads back, or let a stage between ask something.';
   return [{ path: ['stages', stages.indexOf(found), 'id'], message, mend }];
 }

@@ -154,6 +154,7 @@ function compare(reference: Files, files: Files, folder: string): Problem[] {
 }
 
 function checkVariables(reference: Message, entry: Message & { file: string }): Problem[] {
+  if (reference.broken) return [];
   const given = [...new Set(reference.variables.map((variable) => variable.name))];
   return entry.variables
     .filter((variable) => !given.includes(variable.name))

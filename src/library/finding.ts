@@ -17,7 +17,7 @@ export function checkDuplicates(path: Path, entries: readonly { id: string }[], 
       seen.add(id);
       return [];
     }
-    const message = `There is a ${what} "${id}" already.`;
+    const message = `There is another ${what} "${id}" above.`;
     return [{ path: [...path, index, 'id'], message, mend: 'Give this one an id of its own.' }];
   });
 }

@@ -11,6 +11,7 @@ import { loadWords } from './load-words.ts';
 import { hasErrors, type Problem, sortProblems } from './problem.ts';
 import { type ContentFile, readContentFile } from './read-content-file.ts';
 import { readFolder, readText } from './read-folder.ts';
+import { readSpokenKeys } from './spoken-keys.ts';
 
 export interface Loaded {
   /** Null where there is an error: the program does not start on such content. */
@@ -18,7 +19,8 @@ export interface Loaded {
   problems: Problem[];
 }
 
-export async function loadContent(folder: string): Promise<Loaded> {
+/** `readSpoken` tells what the program itself says; tests put in less. */
+export async function loadContent(folder: string, readSpoken = readSpokenKeys): Promise<Loaded> {
   const problems: Problem[] = [];
   const readAll = async <T>(name: string, schema: z.ZodType<T>): Promise<ContentFile<T>[]> => {
     const { files, problems: unread } = await readFolder(join(folder, name), '.yaml');
@@ -39,7 +41,7 @@ export async function loadContent(folder: string): Promise<Loaded> {
   // A file that does not load is missing to all that refer to it: those complaints would only mislead.
   const whole = !hasErrors(problems);
   if (whole) problems.push(...checkAcross(files));
-  const words = await loadWords(folder, whole ? files : null);
+  const words = await loadWords(folder, whole ? files : null, !hasErrors(problems), readSpoken);
   problems.push(...words.problems);
   const { workshop } = files;
   const sound = workshop !== null && !hasErrors(problems);

@@ -6,7 +6,7 @@ import type { WordFiles } from './edition.ts';
 import type { Problem } from './problem.ts';
 import { type FluentFile, readFluent } from './read-fluent.ts';
 import { namesIn, readFolder } from './read-folder.ts';
-import { readSpokenKeys } from './spoken-keys.ts';
+import type { readSpokenKeys } from './spoken-keys.ts';
 import {
   type ContentNeed,
   wordsAlwaysNeeded,
@@ -18,10 +18,12 @@ import {
 /** The painter's own words: drawn, not said, so they are kept and checked apart. */
 const pictures = 'pictures.ftl';
 
-/** `files` is null where content did not load: what it needs is then not known. */
+/** `files` is null where content did not load: what it needs is then not known, nor is what nothing needs unless it is `sound`. */
 export async function loadWords(
   folder: string,
   files: ContentFiles | null,
+  sound: boolean,
+  readSpoken: typeof readSpokenKeys,
 ): Promise<{ texts: WordFiles; problems: Problem[] }> {
   const root = join(folder, 'words');
   const problems: Problem[] = [];
@@ -42,15 +44,14 @@ export async function loadWords(
     }
   }
   const byPainter = (name: string) => name.startsWith('picture');
-  const program = await readSpokenKeys((name) => !byPainter(name));
-  const painter = await readSpokenKeys(byPainter);
+  const program = await readSpoken((name) => !byPainter(name));
+  const painter = await readSpoken(byPainter);
   problems.push(
     ...checkWords({
       folder: root,
       languages: said,
       needs: [...program.needs, ...(files ? needsOf(files, root) : [])],
-      // Of content that did not load, nobody knows what it says.
-      spoken: (key) => files === null || program.says(key),
+      spoken: (key) => !sound || program.says(key),
     }),
   );
   if (drawn.size > 0) {

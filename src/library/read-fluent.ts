@@ -14,6 +14,8 @@ export interface Message extends Place {
   variables: Mention[];
   messages: Mention[];
   terms: Mention[];
+  /** Its writing is wrong, so that nothing else is known of it. */
+  broken?: true;
 }
 
 export interface FluentFile {
@@ -32,6 +34,17 @@ export function readFluent(file: string, text: string): { fluent: FluentFile; pr
   for (const entry of new FluentParser({ withSpans: true }).parse(text).body) {
     if (entry.type === 'Junk') {
       const { offset, message } = faultOf(entry);
+      // It is there, if broken: nobody shall be told to add it.
+      const key = /^-?[a-z][a-zA-Z0-9_-]*/.exec(entry.content)?.[0];
+      if (key)
+        entries.push({
+          key,
+          ...placeAt(starts, startOf(entry)),
+          variables: [],
+          messages: [],
+          terms: [],
+          broken: true,
+        });
       complain(offset, `This is not Fluent: ${message.replace(/\.$/, '')}.`, mendOf(entry));
     } else if (entry.type === 'Message' || entry.type === 'Term') {
       const key = entry.type === 'Term' ? `-${entry.id.name}` : entry.id.name;

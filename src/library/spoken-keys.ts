@@ -57,14 +57,13 @@ export interface Call {
   given: string[] | null;
 }
 
-/** The keys in calls of `line`, `label` and `say`, and in `key:` entries; exported for its test. */
+/** The keys in calls of `line`, `label` and `say`; exported for its test. */
 export function findCalls(source: string): Call[] {
   const calls: Call[] = [];
-  for (const start of source.matchAll(/(?<![\w.]function )\b(?:line|label|say)\(\s*|\bkey:\s*/g)) {
+  for (const start of source.matchAll(/(?<![\w.]function )\b(?:line|label|say)\(\s*/g)) {
     const offset = start.index + start[0].length;
     const first = readExpression(source, offset);
-    const isCall = start[0].includes('(');
-    const given = isCall ? namesGiven(source, first.end) : null;
+    const given = namesGiven(source, first.end);
     for (const literal of first.literals) {
       if (/^[a-z][a-z0-9*-]*$/.test(literal)) calls.push({ key: literal, offset, given });
     }
@@ -81,7 +80,8 @@ function readExpression(source: string, from: number): { end: number; literals: 
     const sign = source[at]!;
     if (sign === "'" || sign === '`') {
       const { end, text } = readLiteral(source, at);
-      if (depth === 0) literals.push(text);
+      // What a condition compares with is not said.
+      if (depth === 0 && !/[!=]=\s*$/.test(source.slice(Math.max(0, at - 5), at))) literals.push(text);
       at = end;
       continue;
     }

@@ -13,14 +13,18 @@ export function certaintyOf(stage: Stage, machine: Machine | null): Certainty {
   return all(stage.when.map((condition) => holdsFor(condition, machine)));
 }
 
-/** Every way on from a stage, the one past it included where it may not apply. */
+/** Every way on from a stage. One that does not apply is passed over to the stage below it, whatever its `next` says. */
 export function waysFrom(procedure: Procedure, stage: Stage, machine: Machine | null): Way[] {
   const certainty = certaintyOf(stage, machine);
-  const past = stageAfter(procedure, stage) ?? 'end';
-  if (certainty === 'never') return [past];
-  const outcomes = outcomesOf(stage);
-  const ways = outcomes.flatMap((outcome) => waysOf(procedure, outcome, past));
-  return certainty === 'always' ? ways : [past, ...ways];
+  const below = stageBelow(procedure, stage) ?? 'end';
+  if (certainty === 'never') return [below];
+  const after = stageAfter(procedure, stage) ?? 'end';
+  const ways = outcomesOf(stage).flatMap((outcome) => waysOf(procedure, outcome, after));
+  return certainty === 'always' ? ways : [below, ...ways];
+}
+
+export function stageBelow(procedure: Procedure, stage: Stage): Stage | null {
+  return procedure.stages[procedure.stages.indexOf(stage) + 1] ?? null;
 }
 
 /** The stages that can be come to from the first; those that never apply are passed over and do not count. */
@@ -41,14 +45,14 @@ function outcomesOf(stage: Stage): (Outcome | undefined)[] {
   return stage.failing ? [undefined, stage.failing] : [undefined];
 }
 
-function waysOf(procedure: Procedure, outcome: Outcome | undefined, past: Way): Way[] {
+function waysOf(procedure: Procedure, outcome: Outcome | undefined, after: Way): Way[] {
   if (outcome && 'go' in outcome) {
     const aim = stageOf(procedure, outcome.go);
     return aim ? [aim] : [];
   }
   if (outcome && ('call' in outcome || 'flag' in outcome)) return ['person'];
-  if (outcome && 'diagnose' in outcome) return [past, 'person'];
-  return [past];
+  if (outcome && 'diagnose' in outcome) return [after, 'person'];
+  return [after];
 }
 
 function holdsFor(condition: Condition, machine: Machine | null): Certainty {

@@ -21,7 +21,7 @@ export function editDistance(a: string, b: string): number {
 
 /** The known word nearest to what was written, or null where none is near enough to be meant. */
 export function nearest(written: string, known: Iterable<string>): string | null {
-  const limit = Math.max(1, Math.floor(written.length / 3));
+  const limit = written.length > 5 ? 2 : 1;
   let best: { word: string; distance: number } | null = null;
   for (const word of known) {
     const distance = editDistance(written, word);

@@ -2,7 +2,7 @@
 import { type FaultContent, wordsOfFaults } from '../procedure/fault.ts';
 import type { Machine } from '../procedure/machine.ts';
 import type { Procedure, Stage } from '../procedure/procedure.ts';
-import { redFlags } from '../procedure/vocabulary.ts';
+import { actions, redFlags } from '../procedure/vocabulary.ts';
 import type { Path } from './read-yaml.ts';
 
 export interface ContentNeed {
@@ -106,10 +106,10 @@ export function wordsOfFaultFile(file: FaultContent): ContentNeed[] {
   return (['faults', 'questions', 'checks'] as const).flatMap((list) =>
     file[list].flatMap((entry, index) => {
       const keys = wordsOfFaults({ ...none, [list]: [entry] }).filter((key) => !always.has(key));
-      const actions = 'do' in entry ? wordsOfActions([...entry.do, ...entry.back], [list, index, 'do']) : [];
+      const done = 'do' in entry ? [...entry.do, ...entry.back].filter(isAction) : [];
       return [
         ...keys.map((key): ContentNeed => ({ key, path: [list, index, 'id'], who: `"${entry.id}"` })),
-        ...actions,
+        ...wordsOfActions(done, [list, index, 'do']),
       ];
     }),
   );
@@ -120,3 +120,7 @@ export const wordsAlwaysNeeded: readonly string[] = [
   ...redFlags.flatMap((flag) => [`flag-${flag}-first`, `reason-flag-${flag}`]),
   ...wordsOfFaults({ faults: [], questions: [], checks: [], pairs: [] }),
 ];
+
+function isAction(action: string): boolean {
+  return (actions as readonly string[]).includes(action);
+}

@@ -30,7 +30,7 @@ function gather(value: unknown, known: Set<number>, quoted: string[]): void {
 
 /** A pin called "1" is not the 1 of 1.5. */
 const alone = (string: string) =>
-  new RegExp(`(?<![\\p{N}][.,]?)${RegExp.escape(string)}(?![.,]?\\p{N})`, 'gu');
+  new RegExp(`(?<![\\p{N}][.,]?)${string.replace(/[\^$.*+?()[\]{}|]/g, '\\$&')}(?![.,]?\\p{N})`, 'gu');
 
 const wordsWithDigits = (text: string) =>
   text.match(/[\p{L}\p{N}.,/·'’−-]*\p{N}[\p{L}\p{N}.,/·'’−-]*%?/gu) ?? [];
