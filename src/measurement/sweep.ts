@@ -29,61 +29,72 @@ export function examineSweep(values: readonly SweepValue[], resolution: number, 
   const heights = values.map((value) => value ?? Number.POSITIVE_INFINITY);
   const first = heights[0] ?? 0;
   const last = heights.at(-1) ?? 0;
-  const lowestEnd = Math.min(first, last);
-  const top = Math.max(...heights);
-  const bottom = Math.min(...heights);
-  if (heights.length < 3) return { kind: 'incomplete' };
-  if (level(top, bottom, slack)) return { kind: 'flat' };
+  const ends: Ends = { top: Math.max(...heights), bottom: Math.min(first, last), slack };
   const inner = heights.slice(1, -1);
-  if (inner.filter((height) => height < lowestEnd - slack).length * 2 > inner.length)
-    return { kind: 'falling' };
-  if (level(last, top, slack)) return { kind: 'incomplete' };
+  const isBelow = (height: number) => height < ends.bottom - slack;
+  if (heights.length < 3) return { kind: 'incomplete' };
+  if (heights.every((height) => level(height, first, slack))) return { kind: 'flat' };
+  if (inner.filter(isBelow).length * 2 > inner.length) return { kind: 'falling' };
+  if (level(last, ends.top, slack)) return { kind: 'incomplete' };
 
-  const peak = heights.indexOf(top);
-  const at = (index: number) => shareOfTravel(heights, peak, index);
+  const peak = heights.indexOf(ends.top);
   const steps = inner.map((_, i) => i + 1);
-  const dropOut = steps.find((i) => (heights[i] ?? 0) < lowestEnd - slack);
-  if (dropOut !== undefined) return { kind: 'drop-out', where: at(dropOut) };
-  const reversal = steps.find((i) => turnsBack(heights, peak, i, slack));
-  if (reversal !== undefined) return { kind: 'reversal', where: at(reversal) };
-  const deadSpot = steps.find((i) => standsStill(heights, i, { top, lowestEnd, slack }));
-  if (deadSpot !== undefined) return { kind: 'dead-spot', where: at(deadSpot) };
+  const turn = steps.find((i) => turnsBack(heights, peak, i, ends));
+  // Higher than full throttle can be, and followed by another rise: a spike, not the top.
+  const spiked =
+    turn !== undefined && Number.isFinite(ends.top) && ends.top > (limits.wideOpen.high ?? ends.top);
+  const faults = [
+    ['drop-out', steps.find((i) => isBelow(heights[i] ?? 0))],
+    ['reversal', spiked ? peak : turn],
+    ['dead-spot', steps.find((i) => standsStill(heights, i, ends))],
+  ] as const;
+  for (const [kind, index] of faults) {
+    if (index !== undefined) return { kind, where: shareOfTravel(heights, peak, index, ends) };
+  }
   if (Math.abs(tidy(last - first)) > Math.max(limits.returnTolerance, slack))
     return { kind: 'no-return', where: 0 };
-  if (limits.wideOpen.low !== null && top < limits.wideOpen.low) return { kind: 'not-wide-open', where: 1 };
-  return { kind: 'progressive' };
+  const { low } = limits.wideOpen;
+  return low !== null && ends.top < low ? { kind: 'not-wide-open', where: 1 } : { kind: 'progressive' };
+}
+
+interface Ends {
+  top: number;
+  /** The lower of the two closed readings. */
+  bottom: number;
+  slack: number;
 }
 
 function level(a: number, b: number, slack: number): boolean {
   return a === b || Math.abs(tidy(a - b)) <= slack;
 }
 
-/** The step to the next value goes against its leg: down before the peak, up after it. */
-function turnsBack(heights: readonly number[], peak: number, i: number, slack: number): boolean {
+/** The step goes against its leg: down before the peak, up after it. At full throttle a held hand wavers. */
+function turnsBack(heights: readonly number[], peak: number, i: number, ends: Ends): boolean {
   const here = heights[i] ?? 0;
   const before = heights[i - 1] ?? 0;
   const after = heights[i + 1] ?? 0;
-  return i < peak ? tidy(before - here) > slack : i > peak && !level(here, after, slack) && after > here;
+  if (nearTop(here, ends)) return false;
+  return i < peak ? tidy(before - here) > ends.slack : tidy(after - here) > ends.slack && i > peak;
 }
 
 /** The hand moved on and the reading stayed. At both ends it may stay: a hand rests there. */
-function standsStill(
-  heights: readonly number[],
-  i: number,
-  { top, lowestEnd, slack }: { top: number; lowestEnd: number; slack: number },
-): boolean {
+function standsStill(heights: readonly number[], i: number, ends: Ends): boolean {
   const here = heights[i] ?? 0;
-  const after = heights[i + 1] ?? 0;
-  const atAnEnd = level(here, top, slack) || here <= lowestEnd + 2 * slack;
-  return !atAnEnd && level(here, after, slack);
+  const atAnEnd = nearTop(here, ends) || here <= ends.bottom + 2 * ends.slack;
+  return !atAnEnd && level(here, heights[i + 1] ?? 0, ends.slack);
+}
+
+/** The last twentieth of the travel, where a hand cannot hold still. */
+function nearTop(height: number, { top, bottom, slack }: Ends): boolean {
+  return level(height, top, slack) || height >= top - 0.05 * (top - bottom);
 }
 
 /** By what the signal shows before and after, as steps of a hand are uneven; by the steps where an overload hides it. */
-function shareOfTravel(heights: readonly number[], peak: number, index: number): number {
-  const top = heights[peak] ?? 0;
-  const closed = Math.min(heights[0] ?? 0, heights.at(-1) ?? 0);
-  const around = ((heights[index - 1] ?? 0) + (heights[index + 1] ?? 0)) / 2;
-  const bySignal = (around - closed) / (top - closed);
+function shareOfTravel(heights: readonly number[], peak: number, index: number, ends: Ends): number {
+  const sound = (height: number) => height >= ends.bottom - ends.slack;
+  const before = heights.slice(0, index).findLast(sound) ?? ends.bottom;
+  const after = heights.slice(index + 1).find(sound) ?? ends.bottom;
+  const bySignal = ((before + after) / 2 - ends.bottom) / (ends.top - ends.bottom);
   const bySteps = index <= peak ? index / peak : (heights.length - 1 - index) / (heights.length - 1 - peak);
   const share = Number.isFinite(bySignal) ? bySignal : bySteps;
   return Math.min(1, Math.max(0, Number(share.toFixed(2))));
