@@ -6,7 +6,7 @@ import { engineSpeed } from './machine.ts';
 import { type Display, finestTop, resolutionOf, statedError } from './meter.ts';
 import { movePart } from './move-part.ts';
 import { nominal } from './nominal.ts';
-import { type Typed, typeDisplay, typeVolts } from './phrase.ts';
+import { type Meant, type Typed, typeDisplay, typeVolts } from './phrase.ts';
 import type { InputLine, OutputLine } from './pipe-line.ts';
 import { createRandom, type Random } from './random.ts';
 import type { Scene } from './scene.ts';
@@ -38,7 +38,7 @@ export interface Owner {
 
 export function createOwner(scene: Scene, name: string): Owner {
   const random = createRandom(`${scene.seed}/owner`);
-  const state = { meant: null as number | null, jumped: false, idle: 0, lastOverload: false };
+  const state = { meant: null as Meant | null, jumped: false, idle: 0, lastOverload: false };
 
   function say(text: string): Reply {
     return { line: { from: name, text }, sent: null, stuck: null };
@@ -93,7 +93,8 @@ export function createOwner(scene: Scene, name: string): Owner {
     if (question === 'replace') return choose('replace');
     if (question === 'heard') {
       const heard = asking.facts.heard;
-      const right = heard && state.meant !== null && Math.abs(heard.value - state.meant) < 1e-9;
+      const { meant } = state;
+      const right = heard && meant && heard.value > meant.low - 1e-9 && heard.value < meant.high + 1e-9;
       return choose(right ? 'yes' : 'no');
     }
     if (/jump|sweep|smooth|drop/.test(question)) return choose(state.jumped ? (ids[1] ?? first) : first);
@@ -113,7 +114,7 @@ export function createOwner(scene: Scene, name: string): Owner {
     const typed = typeDisplay(display, habits.style, habits, meter.loneOne, random);
     state.meant = typed.meant;
     state.lastOverload = display.kind === 'overload';
-    if (typed.slip) scene.slips.push(`${typed.slip}: ${typed.text} for ${typed.meant}`);
+    if (typed.slip) scene.slips.push(`${typed.slip}: ${typed.text}, though it shows ${typed.meant?.low}`);
     const truth = trueValue(scene.machine, measure, true);
     return {
       line: { from: name, text: typed.text },
@@ -137,7 +138,7 @@ export function createOwner(scene: Scene, name: string): Owner {
       Math.round((engineSpeed(scene.machine) * random.normal(1, 0.003) + random.normal(0, 8)) / 10) * 10,
     );
     const text = random.pick([`${shown}`, `${shown} rpm`, `${shown} 1/min`]);
-    state.meant = shown;
+    state.meant = { low: shown, high: shown };
     return {
       line: { from: name, text },
       sent: {
@@ -158,7 +159,8 @@ export function createOwner(scene: Scene, name: string): Owner {
     if (!meter.autoRange && (habits.mindsTheRange || state.lastOverload)) meter.top = finestTop(meter, 4.5);
     const { shown, jumped } = sweep(scene, count, random);
     state.jumped = jumped;
-    state.meant = null;
+    const values = shown.flatMap((display) => (display.kind === 'number' ? [display.value] : []));
+    state.meant = { low: Math.min(...values), high: Math.max(...values) };
     state.lastOverload = shown.some((display) => display.kind === 'overload');
     const text = shown.map(seriesWord).join(habits.style === 'sentence' ? ', ' : ' ');
     const resolution = resolutionOf(meter, 1);

@@ -5,10 +5,15 @@ import type { Random } from './random.ts';
 export const styles = ['plain', 'leading-dot', 'millivolts', 'comma', 'bare', 'sentence'] as const;
 export type Style = (typeof styles)[number];
 
-/** Typed text, and the value that was meant by it: a swapped digit is meant as typed only until it is played back. */
+/** What the meter showed, whatever the fingers made of it: the owner knows it again when it is played back. */
+export interface Meant {
+  low: number;
+  high: number;
+}
+
 export interface Typed {
   text: string;
-  meant: number | null;
+  meant: Meant | null;
   slip: 'swapped' | 'mistyped' | null;
 }
 
@@ -65,22 +70,31 @@ export function typeDisplay(
       };
     case 'wandering': {
       const [low, high] = [display.low.toFixed(display.decimals), display.high.toFixed(display.decimals)];
-      return { text: `jumps between ${low} and ${high}`, meant: null, slip: null };
+      return { text: `jumps between ${low} and ${high}`, meant: display, slip: null };
     }
-    case 'number': {
-      if (display.value !== 0 && random.chance(slips.swappedDigits)) {
-        const swapped = swapDigits(display.value.toFixed(display.decimals));
-        if (swapped) {
-          const text = typeVolts(Number(swapped), display.decimals, style);
-          return { text, meant: display.value, slip: 'swapped' };
-        }
-      }
-      const text = typeVolts(display.value, display.decimals, style);
-      if (random.chance(slips.mistyped)) {
-        const slipped = text.replace(/0(?=[.,])/, 'o');
-        return { text: slipped, meant: display.value, slip: slipped === text ? null : 'mistyped' };
-      }
-      return { text, meant: display.value, slip: null };
-    }
+    case 'number':
+      return typeNumber(display.value, display.decimals, style, slips, random);
   }
+}
+
+function typeNumber(
+  value: number,
+  decimals: number,
+  style: Style,
+  slips: { swappedDigits: number; mistyped: number },
+  random: Random,
+): Typed {
+  const meant = { low: value, high: value };
+  const text = typeVolts(value, decimals, style);
+  const digits = swapDigits(value.toFixed(decimals));
+  const swapped = digits === null ? null : typeVolts(Number(digits), decimals, style);
+  if (swapped !== null && random.chance(slips.swappedDigits))
+    return { text: swapped, meant, slip: 'swapped' };
+  if (random.chance(slips.mistyped)) {
+    // A letter for a nought, or a slip that is seen in time and put right in the same breath.
+    const slipped =
+      swapped !== null && random.chance(0.5) ? `${swapped}, sorry, ${text}` : text.replace(/0(?=[.,])/, 'o');
+    return { text: slipped, meant, slip: slipped === text ? null : 'mistyped' };
+  }
+  return { text, meant, slip: null };
 }

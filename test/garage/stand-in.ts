@@ -11,7 +11,7 @@ function message(to: string, facts: Facts, choices: Choices = []): OutputLine {
 
 /** Volts out of the few ways the simulated owner types them; null for anything else. */
 export function readVolts(text: string): number | null {
-  const found = /-?[\do]*[.,]?\d+/.exec(text);
+  const found = /-?[\do]*[.,]?\d+/.exec(text.split('sorry, ').at(-1)!);
   if (!found || /jumps|OL|O\.L|0L|left/.test(text)) return null;
   const value = Number(found[0].replace(',', '.').replace('o', '0'));
   return /mV/.test(text) || (!/[.,]/.test(found[0]) && Math.abs(value) > 16) ? value / 1000 : value;
