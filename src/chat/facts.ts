@@ -8,8 +8,8 @@ export interface Figure {
   digits: number;
 }
 
-/** What a line of text is filled in with. Words that content brings, and names, are strings; a list joins by the language's own habit. */
-export type LineArgument = number | string | Figure;
+/** What a line of text is filled in with. Words that content brings, and names, are strings; a line within a line is put into words first. */
+export type LineArgument = number | string | Figure | Line;
 
 /** One line of a message: the key of its words, and what they are filled in with. */
 export interface Line {

@@ -1,6 +1,6 @@
 // All content as the core sees it: one checked, plain value that a set-up is pinned to.
 
-import type { Fault } from './fault.ts';
+import type { FaultContent } from './fault.ts';
 import type { Machine } from './machine.ts';
 import type { Procedure } from './procedure.ts';
 import type { Workshop } from './workshop.ts';
@@ -11,7 +11,7 @@ export interface Content {
   workshop: Workshop;
   machines: Record<string, Machine>;
   procedures: Record<string, Procedure>;
-  faults: Fault[];
+  faults: FaultContent;
 }
 
 const byOrder = <T extends { order: number; id: string }>(things: Record<string, T>): T[] =>

@@ -1,5 +1,6 @@
 // What a measure should show: the schema of a machine's targets, and the window that one comes to, for the conversation and for `check`.
 import { z } from 'zod';
+import type { Window } from '../measurement/window.ts';
 
 /** Where a figure comes from, so that the desk can weigh it. */
 export const sourceSchema = z.enum(['manual', 'workshop', 'common-practice', 'owner']);
@@ -53,11 +54,6 @@ export const targetSchema = z
   });
 
 export type Target = z.infer<typeof targetSchema>;
-
-export interface Window {
-  low: number | null;
-  high: number | null;
-}
 
 /**
  * The window of a target before any scaling, in the measure's unit.

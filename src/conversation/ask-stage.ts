@@ -1,0 +1,104 @@
+// Says what a stage wants done and asks its question, whenever the stage is entered or said again.
+import type { Facts, Line, LineArgument } from '../chat/facts.ts';
+import type { Stage } from '../procedure/procedure.ts';
+import type { Action } from '../procedure/vocabulary.ts';
+import { measures, parts } from '../procedure/vocabulary.ts';
+import { machineFillIn, partFillIn, unitOf } from './fill-in.ts';
+import { pictureOfStage } from './picture-of-stage.ts';
+import { actionsToRead } from './rig.ts';
+import { line, say } from './say.ts';
+import type { Button } from './turn.ts';
+import { type Bench, benchOf, type Turn } from './turn.ts';
+
+/** The stage's own ask. `again` leaves out what has been done and the picture. */
+export function askStage(turn: Turn): void {
+  const bench = benchOf(turn);
+  const { setUp, stage } = bench;
+  setUp.step = { kind: 'stage' };
+  const ask = stage.ask;
+  if (!ask) throw new Error(`Stage ${stage.id} asks nothing.`);
+  const words = line(`${bench.procedure.id}-${stage.id}`, fillIn(turn, bench, stage));
+  if ('reading' in ask) return askReading(turn, ask.reading, stage.do, [words]);
+  if ('readings' in ask) {
+    const doing = actionsToRead(setUp.rig, ask.readings, stage.do, turn.scene.now);
+    setUp.doing = doing;
+    return say(turn, {
+      lines: [...doLines(turn, bench, doing), words, line('ask-readings', { count: ask.count })],
+      facts: { do: doing, ask: { kind: 'readings', measure: ask.readings, unit: unitOf(ask.readings), count: ask.count } },
+    });
+  }
+  setUp.doing = [...stage.do];
+  const lines = [...doLines(turn, bench, stage.do), words];
+  const facts: Facts = stage.do.length > 0 ? { do: [...stage.do] } : {};
+  const picture = pictureOfStage(turn, bench);
+  if ('confirm' in ask) {
+    return say(turn, { lines, facts: { ...facts, ask: { kind: 'confirm' } }, buttons: [doneButton], picture });
+  }
+  if ('question' in ask) {
+    return say(turn, {
+      lines,
+      facts: { ...facts, ask: { kind: 'choice', question: ask.question } },
+      buttons: ask.answers.map(({ id }) => ({ id, label: line(`${bench.procedure.id}-${ask.question}-${id}`) })),
+      picture,
+    });
+  }
+  if ('count' in ask) {
+    const unit = parts[ask.count].unit === 'click' ? 'click' : 'turn';
+    return say(turn, {
+      lines,
+      facts: { ...facts, ask: { kind: 'count', part: ask.count, unit } },
+      buttons: [skipButton],
+      picture,
+    });
+  }
+  say(turn, {
+    lines,
+    facts: { ...facts, ask: { kind: 'target', measure: ask.target, unit: unitOf(ask.target) } },
+    buttons: [skipButton],
+  });
+}
+
+export const doneButton: Button = { id: 'done', label: line('button-done') };
+export const skipButton: Button = { id: 'skip', label: line('button-skip') };
+
+/** Asks for a reading: what has to be done for it, the words given, and the number. */
+export function askReading(
+  turn: Turn,
+  measure: keyof typeof measures,
+  own: readonly Action[],
+  words: readonly Line[],
+  more: Facts = {},
+  buttons: Button[] = [],
+): void {
+  const bench = benchOf(turn);
+  const doing = actionsToRead(bench.setUp.rig, measure, own, turn.scene.now);
+  bench.setUp.doing = doing;
+  const facts: Facts = { ...more, ask: { kind: 'reading', measure, unit: unitOf(measure) } };
+  if (doing.length > 0) facts.do = doing;
+  say(turn, {
+    lines: [...doLines(turn, bench, doing), ...words, line(measure === 'idle-speed' ? 'ask-speed' : 'ask-number')],
+    facts,
+    buttons,
+    picture: more.move || more.verdict ? null : pictureOfStage(turn, bench),
+  });
+}
+
+export function doLines(turn: Turn, bench: Bench, doing: readonly Action[]): Line[] {
+  const common = machineFillIn(bench.machine, turn.state.language);
+  return doing.map((action) => {
+    const part = action.split(':')[1];
+    const own = part === undefined ? {} : partFillIn(bench.machine, sensorPart(part), turn.state.language);
+    return line(`do-${action.replace(':', '-')}`, { ...common, ...own });
+  });
+}
+
+const sensorPart = (part: string): string => (part === 'sensor-screws' || part === 'screws' ? 'sensor-body' : part);
+
+function fillIn(turn: Turn, { machine }: Bench, stage: Stage): Record<string, LineArgument> {
+  const ask = stage.ask;
+  const part = ask && 'count' in ask ? ask.count : (stage.shows ?? stage.adjust?.part);
+  return {
+    ...machineFillIn(machine, turn.state.language),
+    ...(part === undefined ? {} : partFillIn(machine, part, turn.state.language)),
+  };
+}

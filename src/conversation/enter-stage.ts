@@ -1,0 +1,76 @@
+// Goes to a stage: passes over what does not apply, shows its cautions first, then says what to do and asks; the spine of every procedure.
+import { type Stage, stageAfter, stageOf } from '../procedure/procedure.ts';
+import { applies } from './circumstances.ts';
+import { askStage } from './ask-stage.ts';
+import { endSetUp } from './end-set-up.ts';
+import { carry, line, say } from './say.ts';
+import { type Bench, benchOf, type Turn } from './turn.ts';
+
+/** Far more than a shipped procedure has in a row; a ring of stages that do not apply is a defect that `check` finds. */
+const farthest = 500;
+
+/** Enters this stage, or the first after it that applies; null ends the set-up. */
+export function enterStage(turn: Turn, from: Stage | null): void {
+  const bench = benchOf(turn);
+  let stage = from;
+  for (let passed = 0; stage && passed < farthest; passed += 1) {
+    if (applies(bench, stage)) {
+      if (stage.conclude === undefined) return arriveAt(turn, bench, stage);
+      bench.setUp.finding = stage.conclude;
+      carry(turn, [line(`${bench.procedure.id}-${stage.id}`)]);
+    }
+    stage = stageAfter(bench.procedure, stage);
+  }
+  if (stage) throw new Error(`Procedure ${bench.procedure.id} goes round in a ring at ${stage.id}.`);
+  endSetUp(turn);
+}
+
+export function enterNext(turn: Turn): void {
+  const { procedure, stage } = benchOf(turn);
+  enterStage(turn, stageAfter(procedure, stage));
+}
+
+/** A stage by its id; the start list is gone through before anything that lies behind it. */
+export function jumpTo(turn: Turn, id: string): void {
+  const { procedure } = benchOf(turn);
+  const wanted = stageOf(procedure, id);
+  if (!wanted) throw new Error(`Procedure ${procedure.id} has no stage ${id}.`);
+  enterStage(turn, openStartItemBefore(turn, wanted) ?? wanted);
+}
+
+/** The first item of the start list that stands before this stage and is not confirmed. */
+function openStartItemBefore(turn: Turn, wanted: Stage): Stage | undefined {
+  const bench = benchOf(turn);
+  const until = bench.procedure.stages.indexOf(wanted);
+  const list = bench.procedure.stages.filter((stage) => stage.startList);
+  const last = list.at(-1);
+  if (!last || bench.procedure.stages.indexOf(last) >= until) return undefined;
+  return list.find((stage) => applies(bench, stage) && bench.setUp.passed[stage.id] === undefined);
+}
+
+function arriveAt(turn: Turn, bench: Bench, stage: Stage): void {
+  const { setUp } = bench;
+  setUp.stage = stage.id;
+  setUp.loop = null;
+  setUp.heard = null;
+  setUp.unclear = 0;
+  setUp.odd = 0;
+  // Doing an item of the start list again, or one that lies before it, makes the rest of the list worth nothing.
+  if (setUp.been.at(-1) !== stage.id) setUp.been = [...setUp.been, stage.id].slice(-80);
+  const cautions = stage.cautions.filter((caution) => !setUp.acknowledged.includes(caution));
+  if (cautions.length > 0) return showCautions(turn, cautions, 'stage');
+  setUp.step = { kind: 'stage' };
+  askStage(turn);
+}
+
+/** Cautions stand alone and are acknowledged before what they belong to. */
+export function showCautions(turn: Turn, cautions: string[], before: 'stage' | 'turn'): void {
+  const { setUp } = benchOf(turn);
+  setUp.step = { kind: 'cautions', cautions, before };
+  setUp.doing = [];
+  say(turn, {
+    lines: cautions.map((caution) => line(`caution-${caution}`)),
+    facts: { cautions, ask: { kind: 'confirm' } },
+    buttons: [{ id: 'done', label: line('button-understood') }],
+  });
+}

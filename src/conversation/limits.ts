@@ -1,0 +1,54 @@
+// The limits of a reading as they stand now: the machine's target, the owner's manual, the latest reading it goes by, and the supply; for verdicts and moves.
+import { scaleWindow, type Window } from '../measurement/window.ts';
+import { targetFor } from '../procedure/machine.ts';
+import { type Target, windowOf } from '../procedure/target.ts';
+import type { Kept } from './state.ts';
+import type { Bench } from './turn.ts';
+
+export const readingKey = (measure: string, situation: string | null): string =>
+  situation === null ? measure : `${measure}@${situation}`;
+
+export interface Limits {
+  target: Target;
+  window: Window;
+}
+
+/** Null where nothing is known that the reading could be held against. */
+export function limitsFor(bench: Bench, measure: string, situation: string | null): Limits | null {
+  const { machine, setUp } = bench;
+  const target = targetFor(machine, measure, situation);
+  if (!target) return null;
+  // A figure of the owner's own map or manual stands in for the workshop's.
+  const manual = setUp.manual[measure];
+  const tolerance = target.tolerance ?? null;
+  if (manual !== undefined && tolerance !== null && target.like === undefined) {
+    const window = windowOf({ ...target, centre: manual }, manual);
+    return window && { target: { ...target, source: 'owner' }, window: scaled(bench, target, window) };
+  }
+  const reference = target.like === undefined ? null : (referenceFor(bench, target.like, situation)?.value ?? null);
+  const window = windowOf(target, reference);
+  if (!window) return null;
+  return { target, window: scaled(bench, target, window) };
+}
+
+/** The latest reading of the measure that another goes by: in the same situation, else the newest of all. */
+export function referenceFor(bench: Bench, measure: string, situation: string | null): Kept | undefined {
+  const { readings } = bench.setUp;
+  const same = situation === null ? undefined : readings[readingKey(measure, situation)];
+  if (same) return same;
+  return Object.entries(readings)
+    .filter(([key]) => key === measure || key.startsWith(`${measure}@`))
+    .map(([, kept]) => kept)
+    .sort((a, b) => b.at - a.at)[0];
+}
+
+function scaled({ setUp, machine }: Bench, target: Target, window: Window): Window {
+  if (!target.scales || setUp.supply === null) return window;
+  return scaleWindow(window, setUp.supply, machine.sensor.nominalSupply);
+}
+
+/** The middle of what the machine should show here, for figures spoken of and expectations; null where there is none. */
+export function middleOf({ low, high }: Window): number | null {
+  if (low === null || high === null) return low ?? high;
+  return (low + high) / 2;
+}

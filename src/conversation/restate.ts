@@ -1,0 +1,35 @@
+// Says again what is awaited, whatever it is; for repeat, help, coming back, and everything that interrupts.
+import { askStage } from './ask-stage.ts';
+import { askAgainInLoop } from './adjust.ts';
+import { askCheckAgain } from './odd-reading.ts';
+import { showCautions } from './enter-stage.ts';
+import { askGiveUp, askWayBack } from './give-up.ts';
+import { showMenu } from './menu.ts';
+import { line, say } from './say.ts';
+import { askHeard } from './take-reading.ts';
+import type { Turn } from './turn.ts';
+
+export function restate(turn: Turn): void {
+  const { setUp } = turn.state;
+  if (!setUp) return showMenu(turn);
+  if (setUp.held) {
+    return say(turn, { lines: [line('held')], buttons: [] });
+  }
+  if (setUp.heard) return askHeard(turn, setUp.heard);
+  const { step } = setUp;
+  switch (step.kind) {
+    case 'cautions':
+      return showCautions(turn, step.cautions, step.before);
+    case 'stage':
+      return askStage(turn);
+    case 'turned':
+    case 'fixed':
+      return askAgainInLoop(turn);
+    case 'check':
+      return askCheckAgain(turn, step.check);
+    case 'way-back':
+      return askWayBack(turn);
+    case 'give-up':
+      return askGiveUp(turn);
+  }
+}

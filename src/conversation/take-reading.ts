@@ -1,0 +1,292 @@
+// Takes what the owner says the meter shows: confirms what was repaired, judges it against the limits as they stand, and goes on from there.
+import type { Facts, Line, VerdictFact } from '../chat/facts.ts';
+import type { Heard } from '../measurement/heard.ts';
+import { judge, type Judged } from '../measurement/judge.ts';
+import { judgeRange } from '../measurement/judge-range.ts';
+import { unknownMeter } from '../measurement/uncertainty.ts';
+import type { Window } from '../measurement/window.ts';
+import { afterFixing, aimWindow, advance, noteTrial } from './adjust.ts';
+import { awaitedOf, type Awaited } from './awaited.ts';
+import { callPerson } from './call-person.ts';
+import { enterNext } from './enter-stage.ts';
+import { figure, unitOf } from './fill-in.ts';
+import { limitsFor, readingKey } from './limits.ts';
+import { clearOdd, followOdd, isOdd, type Seen } from './odd-reading.ts';
+import { follow } from './outcome.ts';
+import { restate } from './restate.ts';
+import { afterActions } from './rig.ts';
+import { carry, line, say } from './say.ts';
+import type { Kept } from './state.ts';
+import { type Bench, benchOf, type Turn } from './turn.ts';
+
+/** Wider than this a reading wanders, and no verdict can be told from it (V; common practice, no source). */
+const widestFlicker = 0.004;
+/** Below this (V) the meter shows what it shows of a control unit asleep. */
+const asleepBelow = 0.03;
+/** So many readings in a row that cannot tell, and a person had better look. */
+const enoughUnclear = 3;
+
+export function hearReading(turn: Turn, heard: Heard, typed: string): void {
+  const bench = benchOf(turn);
+  const { setUp } = bench;
+  if (heard.kind === 'unclear') {
+    const meant = heard.meant?.[0];
+    if (heard.why === 'bare-figure' && meant) {
+      if (setUp.bareSettled === setUp.stage) {
+        const unit = unitOf(awaitedOf(bench)?.measure ?? '');
+        carry(turn, [line('heard-as', { typed: typed.trim(), value: figure(meant.value, meant.resolution), unit })]);
+        return takeSeen(turn, { kind: 'value', ...meant }, typed);
+      }
+      setUp.heard = { ...meant, bare: true };
+      return askHeard(turn, setUp.heard);
+    }
+    return askBack(turn, `unclear-${heard.why}`);
+  }
+  if (heard.kind === 'reading') {
+    if (heard.echo) {
+      setUp.heard = { value: heard.value, resolution: heard.resolution, bare: false };
+      return askHeard(turn, setUp.heard);
+    }
+    return takeSeen(turn, { kind: 'value', value: heard.value, resolution: heard.resolution }, typed);
+  }
+  if (heard.kind === 'range') {
+    return takeSeen(turn, { kind: 'range', low: heard.low, high: heard.high, resolution: heard.resolution }, typed);
+  }
+  if (heard.kind === 'overload') return takeSeen(turn, { kind: 'overload' }, typed);
+  if (heard.kind === 'no-reading') return takeSeen(turn, { kind: 'none' }, typed);
+  if (heard.kind === 'series') {
+    // Repeats of one state: taken as a reading that moves between them.
+    const values = heard.values.filter((value) => value !== null);
+    if (values.length < heard.values.length || values.length === 0) return askBack(turn, 'unclear-one-number');
+    const [low, high] = [Math.min(...values), Math.max(...values)];
+    if (high - low > widestFlicker * 3) return askBack(turn, 'unclear-one-number');
+    return takeSeen(turn, { kind: 'range', low, high, resolution: heard.resolution }, typed);
+  }
+  askBack(turn, 'unclear-nothing-understood');
+}
+
+export function askHeard(turn: Turn, heard: { value: number; resolution: number }): void {
+  const bench = benchOf(turn);
+  const unit = unitOf(awaitedOf(bench)?.measure ?? '');
+  say(turn, {
+    lines: [line('heard-question', { value: figure(heard.value, heard.resolution), unit })],
+    facts: { heard: { value: heard.value, unit }, ask: { kind: 'choice', question: 'heard' } },
+    buttons: [
+      { id: 'yes', label: line('button-yes') },
+      { id: 'no', label: line('button-no') },
+    ],
+  });
+}
+
+export function confirmHeard(turn: Turn, yes: boolean): void {
+  const { setUp } = benchOf(turn);
+  const { heard } = setUp;
+  setUp.heard = null;
+  if (!heard || !yes) return askBack(turn, 'send-again');
+  if (heard.bare) setUp.bareSettled = setUp.stage;
+  takeSeen(turn, { kind: 'value', value: heard.value, resolution: heard.resolution }, `${heard.value}`);
+}
+
+/** Something that was not a reading: one line says why, and the number is asked for again. */
+export function askBack(turn: Turn, why: string): void {
+  carry(turn, [line(why)]);
+  restate(turn);
+}
+
+export function takeSeen(turn: Turn, seen: Seen, typed: string): void {
+  const bench = benchOf(turn);
+  const { setUp } = bench;
+  const awaited = awaitedOf(bench);
+  if (!awaited) return restate(turn);
+  setUp.rig = afterActions(setUp.rig, setUp.doing, turn.scene.now);
+  setUp.doing = [];
+  if (isAsleep(bench, awaited, seen)) return wakeAgain(turn, awaited, typed);
+  const limits = limitsFor(bench, awaited.measure, awaited.situation);
+  const doubt = noteTrial(turn, bench, seen);
+  if (doubt) return askBack(turn, 'read-again');
+  if (isOdd(turn, bench, awaited, seen, limits)) {
+    const verdict = implausible(awaited, seen, limits?.window ?? null);
+    record(turn, awaited, seen, typed, verdict);
+    return followOdd(turn, bench, awaited, seen, verdict);
+  }
+  if (seen.kind !== 'value' && seen.kind !== 'range') return askBack(turn, 'unclear-nothing-understood');
+  clearOdd(setUp);
+  if (!limits) return keepAndGoOn(turn, bench, awaited, seen, typed);
+
+  const window = aimWindow(bench, limits.window);
+  const policy = { acceptance: limits.target.guarded ? 'guarded' : 'simple' } as const;
+  const judged =
+    seen.kind === 'value'
+      ? judge(seen, window, unknownMeter, policy)
+      : judgeRange(seen, widestFlicker, window, unknownMeter, policy);
+  const verdict = verdictOf(awaited, seen, judged);
+  record(turn, awaited, seen, typed, verdict);
+  if (judged.result === 'wandering') return followOdd(turn, bench, awaited, seen, verdict);
+  if (judged.result === 'unclear') return cannotTell(turn, judged, verdict);
+  setUp.unclear = 0;
+  const passed = judged.result === 'pass';
+  keep(turn, bench, awaited, verdict, judged, seen.resolution, passed);
+  if (passed) carryPass(turn, bench, verdict, seen.resolution);
+  if (setUp.step.kind === 'fixed') return afterFixing(turn, verdict, passed);
+  if (passed) return bench.stage.adjust && setUp.loop?.free ? advance(turn, verdict) : passOn(turn, bench);
+  if (bench.stage.noteOnly) {
+    setUp.passed[setUp.stage] = 'noted';
+    carry(turn, [line('noted', { value: figure(verdict.value ?? 0, seen.resolution), unit: verdict.unit })], { verdict });
+    return enterNext(turn);
+  }
+  if (bench.stage.adjust && setUp.checkOnly === null) return advance(turn, verdict);
+  carry(turn, [outLine(verdict, seen.resolution)], { verdict });
+  if (bench.stage.failing) return follow(turn, bench.stage.failing);
+  followOdd(turn, bench, awaited, seen, verdict);
+}
+
+function passOn(turn: Turn, bench: Bench): void {
+  bench.setUp.passed[bench.setUp.stage] = 'passed';
+  enterNext(turn);
+}
+
+function keepAndGoOn(turn: Turn, bench: Bench, awaited: Awaited, seen: Seen, typed: string): void {
+  // Nothing to hold it against: kept as found, said so, and gone on.
+  if (seen.kind !== 'value') return askBack(turn, 'unclear-one-number');
+  const verdict: VerdictFact = {
+    result: 'pass',
+    measure: awaited.measure,
+    unit: unitOf(awaited.measure),
+    value: seen.value,
+    low: null,
+    high: null,
+  };
+  record(turn, awaited, seen, typed, verdict);
+  carry(turn, [line('noted', { value: figure(seen.value, seen.resolution), unit: verdict.unit })], { verdict });
+  passOn(turn, bench);
+}
+
+function keep(
+  turn: Turn,
+  { setUp }: Bench,
+  { measure, situation }: Awaited,
+  verdict: VerdictFact,
+  judged: { low: number | null; high: number | null },
+  resolution: number,
+  passed: boolean,
+): void {
+  const value = verdict.value ?? 0;
+  const kept: Kept = { value, resolution, result: passed ? 'pass' : 'out', low: judged.low, high: judged.high, at: turn.state.taken };
+  const key = readingKey(measure, situation);
+  setUp.readings[key] = kept;
+  setUp.found[key] ??= kept;
+  if (measure === 'supply-voltage') setUp.supply = passed ? value : null;
+}
+
+/** A unit that fell asleep is woken again as often as needed; only one that stays at nothing is trouble. */
+function isAsleep({ setUp }: Bench, { measure }: Awaited, seen: Seen): boolean {
+  const needsPower = measure.startsWith('signal-') || measure === 'supply-voltage';
+  const shows = seen.kind === 'value' ? Math.abs(seen.value) : seen.kind === 'range' ? Math.abs(seen.high) : null;
+  const nothing = seen.kind === 'none' || (shows !== null && shows < asleepBelow);
+  if (!needsPower || !nothing) {
+    setUp.wakes = 0;
+    return false;
+  }
+  setUp.wakes += 1;
+  return setUp.wakes === 1 && setUp.step.kind !== 'check';
+}
+
+function wakeAgain(turn: Turn, awaited: Awaited, typed: string): void {
+  const { setUp } = benchOf(turn);
+  setUp.rig = { ...setUp.rig, awake: false, awakeSince: null };
+  turn.taken.push({
+    setUp: setUp.code,
+    stage: setUp.stage,
+    measure: awaited.measure,
+    situation: awaited.situation,
+    typed,
+    value: 0,
+    low: null,
+    high: null,
+    result: 'implausible',
+    struck: 'asleep',
+    at: turn.scene.now,
+  });
+  turn.state.taken += 1;
+  askBack(turn, 'asleep-again');
+}
+
+function cannotTell(turn: Turn, judged: Extract<Judged, { result: 'unclear' }>, verdict: VerdictFact): void {
+  const { setUp } = benchOf(turn);
+  setUp.unclear += 1;
+  const lines: Line[] =
+    judged.why === 'digit' ? [line('unclear-digits', { digit: judged.needed })] : [line('unclear-meter')];
+  if (setUp.unclear >= enoughUnclear) {
+    return callPerson(turn, { reason: 'meter-too-coarse', goOn: false, first: lines });
+  }
+  carry(turn, lines, { verdict });
+  restate(turn);
+}
+
+function verdictOf({ measure }: Awaited, seen: Seen, judged: Judged | (Omit<Judged, 'result'> & { result: 'wandering' })): VerdictFact {
+  const result =
+    judged.result === 'pass' || judged.result === 'unclear'
+      ? judged.result
+      : judged.result === 'wandering'
+        ? 'implausible'
+        : 'adjust';
+  const verdict: VerdictFact = {
+    result,
+    measure,
+    unit: unitOf(measure),
+    value: 'value' in judged ? (judged as { value: number }).value : seen.kind === 'value' ? seen.value : null,
+    low: judged.low,
+    high: judged.high,
+  };
+  if (seen.kind === 'range') verdict.spread = Number((seen.high - seen.low).toPrecision(12));
+  return verdict;
+}
+
+function implausible({ measure }: Awaited, seen: Seen, window: Window | null): VerdictFact {
+  const verdict: VerdictFact = {
+    result: 'implausible',
+    measure,
+    unit: unitOf(measure),
+    value: seen.kind === 'value' ? seen.value : seen.kind === 'range' ? (seen.low + seen.high) / 2 : null,
+    low: window?.low ?? null,
+    high: window?.high ?? null,
+  };
+  if (seen.kind === 'range') verdict.spread = Number((seen.high - seen.low).toPrecision(12));
+  return verdict;
+}
+
+function carryPass(turn: Turn, bench: Bench, verdict: VerdictFact, resolution: number): void {
+  const value = figure(verdict.value ?? 0, resolution);
+  const facts: Facts = { verdict };
+  const loose = bench.stage.adjust?.free !== undefined && bench.setUp.loop?.free;
+  carry(turn, [line(loose ? 'verdict-loose' : 'verdict-pass', { value, unit: verdict.unit })], facts);
+}
+
+export function outLine(verdict: VerdictFact, resolution: number): Line {
+  const { value, low, high, unit } = verdict;
+  const key = low === null ? 'verdict-out-high' : high === null ? 'verdict-out-low' : 'verdict-out';
+  return line(key, {
+    value: figure(value ?? 0, resolution),
+    unit,
+    low: figure(low ?? 0, resolution),
+    high: figure(high ?? 0, resolution),
+  });
+}
+
+function record(turn: Turn, { measure, situation }: Awaited, seen: Seen, typed: string, verdict: VerdictFact): void {
+  const { setUp } = benchOf(turn);
+  turn.state.taken += 1;
+  turn.taken.push({
+    setUp: setUp.code,
+    stage: setUp.stage,
+    measure,
+    situation,
+    typed,
+    value: seen.kind === 'value' ? seen.value : (verdict.value ?? null),
+    low: verdict.low,
+    high: verdict.high,
+    result: verdict.result,
+    struck: verdict.result === 'implausible' || verdict.result === 'unclear' ? verdict.result : null,
+    at: turn.scene.now,
+  });
+}
