@@ -12,6 +12,9 @@ import type { Way } from './way.ts';
 const steady = { value: 0.97, range: 0.02, overload: 0.005, none: 0.005 };
 const unsteady = { value: 0.4, range: 0.5, overload: 0.05, none: 0.05 };
 
+/** No reading repeats more closely than this, whatever the digits say. */
+const leastSpread = 0.003;
+
 /** One reading in a hundred is a slip of the pen, and can be anything. */
 const slips = 0.01;
 
@@ -102,7 +105,7 @@ function spreadOf(way: Way, place: Plateau, healthy: Healthy, value: number, res
       (way.supply * healthy.supply.spread) ** 2 +
       way.spread ** 2 +
       meter ** 2 +
-      resolution ** 2 / 4,
+      (resolution + leastSpread) ** 2 / 4,
   );
 }
 

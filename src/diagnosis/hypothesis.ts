@@ -3,7 +3,6 @@ import {
   type Fault,
   type FaultContent,
   layers,
-  nothingWrong,
   type Predictor,
   type SweepShape,
 } from '../procedure/fault.ts';
@@ -18,6 +17,14 @@ export interface Hypothesis {
   /** What a reading may come out as; remembered, since content never changes. */
   predictions: Map<string, readonly Way[]>;
 }
+
+/** A machine in order, rightly set or not: what all others are held against. */
+export const inOrder: Hypothesis = {
+  id: '',
+  causes: [],
+  prior: { complaint: 0, 'odd-reading': 0 },
+  predictions: new Map(),
+};
 
 const known = new WeakMap<FaultContent, readonly Hypothesis[]>();
 
@@ -34,10 +41,7 @@ export function hypothesesOf(content: FaultContent): readonly Hypothesis[] {
       pair.prior,
     ),
   );
-  // All is well comes first: the weights of all others are held against its.
-  const all = [...single, ...double].sort(
-    (a, b) => Number(b.id === nothingWrong) - Number(a.id === nothingWrong),
-  );
+  const all = [...single, ...double];
   known.set(content, all);
   return all;
 }

@@ -3,14 +3,17 @@ import { type FaultContent, nothingWrong } from '../procedure/fault.ts';
 import { chanceOf } from './chance.ts';
 import type { Answer, Evidence, Observation, Tried, Weights } from './evidence.ts';
 import { healthyAt } from './healthy.ts';
-import { type Hypothesis, hypothesesOf } from './hypothesis.ts';
+import { type Hypothesis, hypothesesOf, inOrder } from './hypothesis.ts';
 
-/** How much the evidence speaks for each cause and pair, against a healthy machine. What says nothing gives no weights. */
+/**
+ * How much the evidence speaks for each cause and pair, against a machine in order, set or not set yet. What says
+ * nothing gives no weights.
+ */
 export function likelihoods(content: FaultContent, evidence: Evidence): Weights {
-  const chances = chancesOf(content, evidence);
-  if (chances === null) return {};
   const hypotheses = hypothesesOf(content);
-  const base = chances[0] ?? 1;
+  const chances = chancesOf(content, evidence, [...hypotheses, inOrder]);
+  if (chances === null) return {};
+  const base = chances[hypotheses.length] ?? 1;
   const weights: Weights = {};
   for (const [index, hypothesis] of hypotheses.entries()) {
     const weight = Math.round(1000 * Math.log((chances[index] ?? base) / base));
@@ -28,9 +31,29 @@ export function addWeights(...several: readonly Weights[]): Weights {
   return sums;
 }
 
+/**
+ * What the weights of a reading that was in order say later on: nothing about what comes and goes in between (leads
+ * moved, unit asleep, a button pressed), all of it about what lasts.
+ */
+export function lastingWeights(content: FaultContent, weights: Weights): Weights {
+  const lasting: Weights = {};
+  for (const { id, causes } of hypothesesOf(content)) {
+    const kept = causes.filter((cause) => !cause.passing);
+    const weight =
+      kept.length === causes.length
+        ? (weights[id] ?? 0)
+        : kept.reduce((sum, cause) => sum + (weights[cause.id] ?? 0), 0);
+    if (weight !== 0) lasting[id] = weight;
+  }
+  return lasting;
+}
+
 /** The chance of the evidence under each hypothesis, in their order; null where it says nothing. */
-export function chancesOf(content: FaultContent, evidence: Evidence): number[] | null {
-  const hypotheses = hypothesesOf(content);
+export function chancesOf(
+  content: FaultContent,
+  evidence: Evidence,
+  hypotheses: readonly Hypothesis[],
+): number[] | null {
   switch (evidence.kind) {
     case 'observation':
       return ofObservation(hypotheses, evidence);
@@ -73,7 +96,7 @@ function ofTried(content: FaultContent, hypotheses: readonly Hypothesis[], tried
   if (check === undefined) return null;
   return hypotheses.map((hypothesis) => {
     const mended = hypothesis.causes.map((cause) => check.mends[cause.id] ?? 0);
-    const all = mended.reduce((product, share) => product * share, 1);
+    const all = mended.length === 0 ? 0 : mended.reduce((product, share) => product * share, 1);
     const none = mended.reduce((product, share) => product * (1 - share), 1);
     const share = { right: all, changed: 1 - all - none, 'as-before': none }[tried.result];
     // Nothing to mend: the reading is right once it is taken again.

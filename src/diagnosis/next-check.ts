@@ -14,7 +14,7 @@ import { outcomesOf } from './outcomes.ts';
 import type { Belief } from './posterior.ts';
 
 export interface Situation {
-  /** Questions that were answered, measures that were read lately, and checks carried out, as their ids. */
+  /** Questions that were answered, measures that were read lately (the odd one among them), and checks carried out, as their ids. */
   done: readonly string[];
   /** Tools that the owner has not got. */
   lacking: readonly string[];
@@ -22,6 +22,8 @@ export interface Situation {
   bands: Readonly<Record<string, Band>>;
   /** The measured supply, null where unknown. */
   supply: number | null;
+  /** The odd reading is of something that can be set: it may be only that. */
+  settable: boolean;
 }
 
 export interface CheckAdvice {
@@ -50,7 +52,7 @@ export type Advice = CheckAdvice | CallAdvice;
 
 /** A person's time in minutes, and how much longer it takes where nobody knows what to look for (common practice, no source). */
 const callMinutes = 40;
-const searchMinutes = 25;
+const searchMinutes = 45;
 
 type Beliefs = readonly { hypothesis: Hypothesis; probability: number }[];
 
@@ -94,8 +96,9 @@ function believed(belief: Belief): Beliefs {
   return worth.map(({ hypothesis, probability }) => ({ hypothesis, probability: probability / sum }));
 }
 
-function isOpen(check: Check, beliefs: Beliefs, { done, lacking }: Situation): boolean {
+function isOpen(check: Check, beliefs: Beliefs, { done, lacking, settable }: Situation): boolean {
   if (check.for !== 'owner' || check.tools.some((tool) => lacking.includes(tool))) return false;
+  if (check.ask.kind === 'go-on' && !settable) return false;
   if (check.ask.kind === 'choice' && done.includes(check.ask.question)) return false;
   if (check.ask.kind === 'reading' && done.includes(check.ask.measure)) return false;
   const times = done.filter((one) => one === check.id).length;

@@ -3,7 +3,7 @@ import type { Check, FaultContent } from '../procedure/fault.ts';
 import { chanceOf, middleOf } from './chance.ts';
 import type { Band, Observation } from './evidence.ts';
 import { healthyAt } from './healthy.ts';
-import { type Hypothesis, hypothesesOf, predict } from './hypothesis.ts';
+import { type Hypothesis, predict } from './hypothesis.ts';
 import { chancesOf } from './likelihoods.ts';
 
 type Beliefs = readonly { hypothesis: Hypothesis; probability: number }[];
@@ -33,11 +33,10 @@ export function outcomesOf(
 function ofQuestion(content: FaultContent, beliefs: Beliefs, id: string): number[][] | null {
   const question = content.questions.find((one) => one.id === id);
   if (question === undefined) return null;
-  const places = new Map(hypothesesOf(content).map((hypothesis, index) => [hypothesis.id, index]));
-  return Object.keys(question.usual).map((answer) => {
-    const chances = chancesOf(content, { kind: 'answer', question: id, answer }) ?? [];
-    return beliefs.map(({ hypothesis }) => chances[places.get(hypothesis.id) ?? -1] ?? 0);
-  });
+  const hypotheses = beliefs.map((one) => one.hypothesis);
+  return Object.keys(question.usual).map(
+    (answer) => chancesOf(content, { kind: 'answer', question: id, answer }, hypotheses) ?? [],
+  );
 }
 
 /** How many figures stand for all that a meter may show. */

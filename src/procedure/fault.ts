@@ -102,6 +102,8 @@ export const faultSchema = z.strictObject({
   /** The row of the signature table it stands for, null where there is none. */
   row: z.string().nullable(),
   layer: z.enum(layers),
+  /** It comes and goes between one reading and the next, so that an earlier reading in order says nothing against it. */
+  passing: z.boolean().default(false),
   prior,
   /** The first entry that fits a reading counts; where none fits, the reading is the healthy machine's. */
   shows: z
