@@ -43,8 +43,8 @@ export async function loadWords(
       if (name !== pictures) texts[language] = { ...texts[language], [name]: text };
     }
   }
-  const byPainter = (name: string) => name.startsWith('picture');
-  const program = await readSpoken((name) => !byPainter(name));
+  const byPainter = (folder: string) => folder.startsWith('src/picture');
+  const program = await readSpoken((folder) => !byPainter(folder));
   const painter = await readSpoken(byPainter);
   problems.push(
     ...checkWords({
@@ -63,11 +63,12 @@ export async function loadWords(
 }
 
 function needsOf({ machines, procedures, faults }: ContentFiles, root: string): Need[] {
+  const questions = faults.flatMap((file) => file.value.questions);
   const english = { file: join(root, 'en'), line: 1, column: 1 };
   return [
     ...procedures.flatMap((file) => placed(file, wordsOfProcedure(file.value))),
     ...machines.flatMap((file) => placed(file, wordsOfMachine(file.value))),
-    ...faults.flatMap((file) => placed(file, wordsOfFaultFile(file.value))),
+    ...faults.flatMap((file) => placed(file, wordsOfFaultFile(file.value, questions))),
     ...wordsAlwaysNeeded.map((key) => ({ ...english, key, who: 'a red flag or a call for a person' })),
   ];
 }

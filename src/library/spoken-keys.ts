@@ -11,16 +11,23 @@ export interface Spoken {
   says(key: string): boolean;
 }
 
-const root = join(import.meta.dirname, '..');
+const root = join(import.meta.dirname, '../..');
 
-export async function readSpokenKeys(folder: (name: string) => boolean): Promise<Spoken> {
-  const names = (await readdir(root, { recursive: true })).filter(
-    (name) => name.endsWith('.ts') && folder(name),
+/** `fits` picks the folders to look into, as `src/conversation`. */
+export async function readSpokenKeys(fits: (folder: string) => boolean): Promise<Spoken> {
+  const entries = await Promise.all(
+    ['src', 'adapters'].map((folder) =>
+      readdir(join(root, folder), { recursive: true, withFileTypes: true }),
+    ),
   );
+  const files = entries
+    .flat()
+    .filter((entry) => entry.name.endsWith('.ts') && fits(relative(root, entry.parentPath)))
+    .map((entry) => relative(root, join(entry.parentPath, entry.name)));
   const found = await Promise.all(
-    names.sort().map(async (name) => {
-      const text = await readFile(join(root, name), 'utf8');
-      return { file: relative(process.cwd(), join(root, name)), text, calls: findCalls(text) };
+    files.sort().map(async (file) => {
+      const text = await readFile(join(root, file), 'utf8');
+      return { file, text, calls: findCalls(text) };
     }),
   );
   const literals = new Set(

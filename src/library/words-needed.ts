@@ -99,11 +99,11 @@ export function wordsOfMachine(machine: Machine): ContentNeed[] {
   return [...wires, ...parts];
 }
 
-/** The words of one file of faults, each with the entry that needs it. */
-export function wordsOfFaultFile(file: FaultContent): ContentNeed[] {
-  const none: FaultContent = { faults: [], questions: [], checks: [], pairs: [] };
+/** The words of one file of faults, each with the entry that needs it; `questions` are those of all files. */
+export function wordsOfFaultFile(file: FaultContent, questions: FaultContent['questions']): ContentNeed[] {
+  const none: FaultContent = { faults: [], questions, checks: [], pairs: [] };
   const always = new Set(wordsOfFaults(none));
-  return (['faults', 'questions', 'checks'] as const).flatMap((list) =>
+  return (['faults', 'checks'] as const).flatMap((list) =>
     file[list].flatMap((entry, index) => {
       const keys = wordsOfFaults({ ...none, [list]: [entry] }).filter((key) => !always.has(key));
       const done = 'do' in entry ? [...entry.do, ...entry.back].filter(isAction) : [];

@@ -134,7 +134,7 @@ export async function loadChanged(changes: Readonly<Record<string, Change>>) {
       await writeFile(join(folder, name), text);
     }
     const loaded = await loadContent(folder, async (fits) => {
-      const needs = fits('conversation/menu.ts')
+      const needs = fits('src/conversation')
         ? [
             {
               key: 'held',

@@ -1,0 +1,43 @@
+import { expect, test } from 'vitest';
+import { findCalls, readSpokenKeys } from '../../src/library/spoken-keys.ts';
+
+test.each<[string, [string, string[] | null][]]>([
+  ["say(turn, { lines: [line('held')] })", [['held', []]]],
+  ["line('ask-readings', { count: ask.count })", [['ask-readings', ['count']]]],
+  ["line('a-value', { value, low: figure(low, 3), high })", [['a-value', ['value', 'low', 'high']]]],
+  [`line(\`caution-\${caution}\`)`, [['caution-*', []]]],
+  [`line(\`do-\${action.replace(':', '-')}\`, { ...common })`, [['do-*', null]]],
+  [
+    "line(open ? 'called' : 'called-closed')",
+    [
+      ['called', []],
+      ['called-closed', []],
+    ],
+  ],
+  [
+    "line(measure === 'idle-speed' ? 'ask-speed' : 'ask-number')",
+    [
+      ['ask-speed', []],
+      ['ask-number', []],
+    ],
+  ],
+  [
+    `line('wire-plain', { colour: line(\`colour-\${base}\`) })`,
+    [
+      ['wire-plain', ['colour']],
+      ['colour-*', []],
+    ],
+  ],
+  ["line('greeting', names)", [['greeting', null]]],
+  ["export function label(key: string) { return 'no-key'; }", []],
+  ["outline('not-this')", []],
+  ["line('')", []],
+])('in %j, the program says %j', (source, found) => {
+  expect(findCalls(source).map(({ key, given }) => [key, given])).toEqual(found);
+});
+
+test('the sources of the program say something, each at its place', async () => {
+  const { needs } = await readSpokenKeys(() => true);
+  expect(needs.length).toBeGreaterThan(20);
+  for (const need of needs) expect(need.file).toMatch(/^(src|adapters)\/.*\.ts$/);
+});
