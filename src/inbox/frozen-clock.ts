@@ -45,18 +45,22 @@ export function makeFrozenClock(startAt: number, platform: string) {
       await calendar.setInstant(target);
     }
 
+    async function completeMove(): Promise<void> {
+      const target = await calendar.target();
+      if (target !== null && target > instant) await moveTo(target);
+    }
+
     return {
       now: () => instant,
       async advance(ms, messageId) {
-        const target = instant + ms;
-        if (await calendar.setTarget(target, platform, messageId)) await moveTo(target);
+        await calendar.setTarget(instant + ms, platform, messageId);
+        await completeMove();
       },
       async resume() {
         instant = Math.max(instant, (await calendar.instant()) ?? instant);
         await calendar.setInstant(instant);
         await settle();
-        const target = await calendar.target();
-        if (target !== null && target > instant) await moveTo(target);
+        await completeMove();
       },
     };
   }

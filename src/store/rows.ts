@@ -73,3 +73,8 @@ export function toOutboxRow(found: OutboxColumns, perhapsSent: boolean): OutboxR
     perhapsSent,
   };
 }
+
+/** Each conversation names the snapshots that it pins with blanks between. */
+export function splitPins(rows: { pins: string }[]): string[] {
+  return [...new Set(rows.flatMap(({ pins }) => pins.split(' ').filter((hash) => hash !== '')))].sort();
+}

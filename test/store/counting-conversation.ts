@@ -57,7 +57,10 @@ export const countingDecide: Decide = (loaded, arrival) => {
     chat: message.chat,
   } as const;
   if (loaded.key === deskKey) {
-    say({ kind: 'desk', caseId: null }, `desk heard ${text}; open: ${loaded.openCases.map(({ id }) => id).join(' ')}`);
+    say(
+      { kind: 'desk', caseId: null },
+      `desk heard ${text}; open: ${loaded.openCases.map(({ id }) => id).join(' ')}`,
+    );
     return decision;
   }
   if (message.role === 'staff') {

@@ -1,5 +1,6 @@
 // Content snapshots and adapters' links in the embedded database, and what is thrown away with age.
 import type { DatabaseSync } from 'node:sqlite';
+import { splitPins } from '../rows.ts';
 import type { Links, Snapshots } from '../store.ts';
 import type { GroupCommit } from './group-commit.ts';
 
@@ -17,10 +18,6 @@ export function makeSnapshots(db: DatabaseSync, group: GroupCommit, clock: () =>
     get: async (hash) => (get.get(hash) as { json: string } | undefined)?.json,
     inUse: async () => splitPins(pinned.all() as { pins: string }[]),
   };
-}
-
-export function splitPins(rows: { pins: string }[]): string[] {
-  return [...new Set(rows.flatMap(({ pins }) => pins.split(' ').filter((hash) => hash !== '')))].sort();
 }
 
 export function makeLinks(db: DatabaseSync, group: GroupCommit): Links {

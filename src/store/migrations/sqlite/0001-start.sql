@@ -68,6 +68,7 @@ CREATE TABLE outbox (
   UNIQUE (id, edit)
 );
 CREATE INDEX outbox_waiting ON outbox (destination, row) WHERE state = 'waiting';
+CREATE INDEX outbox_in_order ON outbox (row) WHERE state = 'waiting';
 CREATE INDEX outbox_due ON outbox (due_at) WHERE state = 'waiting';
 CREATE INDEX outbox_of_conversation ON outbox (conversation);
 CREATE INDEX outbox_done ON outbox (done_at) WHERE done_at IS NOT NULL;

@@ -1,0 +1,54 @@
+// The store on Postgres, for workshops that run more than one process, and wherever DATABASE_URL says so.
+import { randomBytes } from 'node:crypto';
+import { Kysely, PostgresDialect } from 'kysely';
+import { makeLists, type Tables } from '../lists.ts';
+import type { Store } from '../store.ts';
+import { makeCalendar } from './calendar.ts';
+import { connect, type Database } from './connect.ts';
+import { freeClaims, makeQueue } from './queue.ts';
+import { forget, makeLinks, makeSnapshots } from './shelves.ts';
+import { makeTakeTurn } from './take-turn.ts';
+import { makeWake } from './wake.ts';
+
+export async function openPostgresStore(options: {
+  databaseUrl: string;
+  /** This process owns the database: no lease of another can be alive. */
+  alone: boolean;
+  clock: () => number;
+}): Promise<Store> {
+  const { databaseUrl, alone, clock } = options;
+  const database = await connect(databaseUrl, alone);
+  const secret = await readSecret(database);
+  if (alone) await freeClaims(database);
+  const wake = makeWake(database, databaseUrl, alone);
+  const takeTurn = makeTakeTurn(database, secret, clock);
+  const lists = new Kysely<Tables>({ dialect: new PostgresDialect({ pool: database.pool }) });
+  return {
+    engine: 'postgres',
+    async turn(arrival, decide) {
+      const result = await takeTurn(arrival, decide);
+      wake.queued();
+      return result;
+    },
+    outbox: makeQueue(database, wake.onQueued, wake.queued),
+    calendar: makeCalendar(database, secret),
+    snapshots: makeSnapshots(database, clock),
+    links: makeLinks(database),
+    ...makeLists(lists),
+    forget: (before) => database.patiently(() => forget(database, before)),
+    async close() {
+      await wake.close();
+      await database.close();
+    },
+  };
+}
+
+async function readSecret({ ask }: Database): Promise<Buffer> {
+  await ask(
+    'make-secret',
+    "INSERT INTO settings (name, value) VALUES ('secret', $1) ON CONFLICT DO NOTHING",
+    [randomBytes(32).toString('base64')],
+  );
+  const [found] = await ask('secret', "SELECT value FROM settings WHERE name = 'secret'", []);
+  return Buffer.from(found?.value as string, 'base64');
+}
