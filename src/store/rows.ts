@@ -61,10 +61,13 @@ export interface OutboxColumns {
   progress: string | null;
 }
 
+/** The key of what is left to send once its conversation was erased. */
+export const nobody = '';
+
 export function toOutboxRow(found: OutboxColumns, perhapsSent: boolean): OutboxRow {
   return {
     row: found.row,
-    key: found.key ?? '',
+    key: found.key ?? nobody,
     destination: found.destination,
     message: JSON.parse(found.message),
     attempts: found.attempts,

@@ -48,7 +48,10 @@ export function turnStatement(turn: {
   if (records.length > 0) parts.push(['recorded', keepRecords(decision)]);
   const others = parts.map(([name, part]) => `, ${name} AS (${part(next)})`).join('\n');
   return {
-    name: ['turn', ...parts.map(([name]) => name)].join('-'),
+    // One name, one text: the parts and whether the rows belong to nobody are all that varies.
+    name: ['turn', ...parts.map(([name]) => name), ...(decision.erase === undefined ? [] : ['erasing'])].join(
+      '-',
+    ),
     text: `WITH moved AS (${moved})\n${others}\nSELECT number FROM moved`,
     values,
   };

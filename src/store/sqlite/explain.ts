@@ -19,6 +19,11 @@ export function explain(error: unknown, file: string): unknown {
   return sentence === null ? error : new StoreTrouble(sentence, { cause: error });
 }
 
+/** Another process holds the lock. */
+export function isBusy(error: unknown): boolean {
+  return error instanceof Error && 'errcode' in error && (Number(error.errcode) & 0xff) === codes.busy;
+}
+
 function say(code: number, file: string): string | null {
   switch (code) {
     case codes.busy:

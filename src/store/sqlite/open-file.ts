@@ -2,18 +2,34 @@
 import { mkdirSync } from 'node:fs';
 import { dirname } from 'node:path';
 import { DatabaseSync } from 'node:sqlite';
+import { setTimeout as delay } from 'node:timers/promises';
 import { outstanding, readMigrations } from '../read-migrations.ts';
 import { StoreTrouble } from '../store.ts';
-import { explain } from './explain.ts';
+import { explain, isBusy } from './explain.ts';
 
 /** How long a second process waits for the first to let go of the file. */
 const patienceMs = 10_000;
 
-export function openFile(file: string, waitMs = patienceMs): DatabaseSync {
+/** SQLite's own waiting would hold up the whole process, its signals too. */
+const lookAgainMs = 50;
+
+export async function openFile(file: string, waitMs = patienceMs): Promise<DatabaseSync> {
+  const giveUpAt = Date.now() + waitMs;
+  for (;;) {
+    try {
+      return openAtOnce(file);
+    } catch (error) {
+      if (!isBusy(error) || Date.now() > giveUpAt) throw explainOpening(error, file);
+      await delay(lookAgainMs);
+    }
+  }
+}
+
+function openAtOnce(file: string): DatabaseSync {
   let db: DatabaseSync | null = null;
   try {
     mkdirSync(dirname(file), { recursive: true });
-    db = new DatabaseSync(file, { timeout: waitMs });
+    db = new DatabaseSync(file, { timeout: lookAgainMs });
     db.exec('PRAGMA locking_mode = EXCLUSIVE');
     const version = checkUntouched(db, file);
     const todo = outstanding(readMigrations('sqlite'), version, file);
@@ -27,7 +43,7 @@ export function openFile(file: string, waitMs = patienceMs): DatabaseSync {
     return db;
   } catch (error) {
     db?.close();
-    throw explainOpening(error, file);
+    throw error;
   }
 }
 

@@ -2,6 +2,7 @@
 import { randomBytes } from 'node:crypto';
 import type { DatabaseSync } from 'node:sqlite';
 import { makeLists } from '../lists.ts';
+import { nobody } from '../rows.ts';
 import type { Store } from '../store.ts';
 import { makeCalendar } from './calendar.ts';
 import { makeGroupCommit } from './group-commit.ts';
@@ -16,13 +17,13 @@ export interface SqliteStore extends Store {
   commits(): number;
 }
 
-export function openSqliteStore(options: {
+export async function openSqliteStore(options: {
   file: string;
   clock: () => number;
   waitMs?: number;
-}): SqliteStore {
+}): Promise<SqliteStore> {
   const { file, clock } = options;
-  const db = openFile(file, options.waitMs);
+  const db = await openFile(file, options.waitMs);
   const secret = readSecret(db);
   const group = makeGroupCommit(db, file);
   const takeTurn = makeTakeTurn(db, secret);
@@ -49,7 +50,8 @@ export function openSqliteStore(options: {
           clock(),
         ),
       );
-      if (erased) sweep();
+      const farewellRefused = arrival.kind === 'refused' && arrival.key === nobody;
+      if (erased || farewellRefused) sweep();
       queued();
       return result;
     },
