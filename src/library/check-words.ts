@@ -51,10 +51,7 @@ function checkNeeds(reference: Files, needs: readonly Need[], folder: string): P
     if (!message && complained.has(need.key)) return [];
     if (!message) {
       complained.add(need.key);
-      const near = nearest(
-        need.key,
-        [...known.keys()].filter((key) => key.length > 3),
-      );
+      const near = nearest(need.key, known.keys());
       const mend = `Add "${need.key} = …" to the words in ${folder}/.${near ? ` There is "${near}".` : ''}`;
       return [problem(need, `There are no words for ${need.who}: "${need.key}" is missing.`, mend)];
     }

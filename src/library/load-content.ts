@@ -11,7 +11,7 @@ import { loadWords } from './load-words.ts';
 import { hasErrors, type Problem, sortProblems } from './problem.ts';
 import { type ContentFile, readContentFile } from './read-content-file.ts';
 import { readFolder, readText } from './read-folder.ts';
-import { readSpokenKeys } from './spoken-keys.ts';
+import { readSources } from './spoken-keys.ts';
 
 export interface Loaded {
   /** Null where there is an error: the program does not start on such content. */
@@ -19,8 +19,8 @@ export interface Loaded {
   problems: Problem[];
 }
 
-/** `readSpoken` tells what the program itself says; tests put in less. */
-export async function loadContent(folder: string, readSpoken = readSpokenKeys): Promise<Loaded> {
+/** The program's own sources tell which words it says; tests put in less. */
+export async function loadContent(folder: string, sources = readSources()): Promise<Loaded> {
   const problems: Problem[] = [];
   const readAll = async <T>(name: string, schema: z.ZodType<T>): Promise<ContentFile<T>[]> => {
     const { files, problems: unread } = await readFolder(join(folder, name), '.yaml');
@@ -41,7 +41,7 @@ export async function loadContent(folder: string, readSpoken = readSpokenKeys): 
   // A file that does not load is missing to all that refer to it: those complaints would only mislead.
   const whole = !hasErrors(problems);
   if (whole) problems.push(...checkAcross(files));
-  const words = await loadWords(folder, whole ? files : null, !hasErrors(problems), readSpoken);
+  const words = await loadWords(folder, whole ? files : null, !hasErrors(problems), await sources);
   problems.push(...words.problems);
   const { workshop } = files;
   const sound = workshop !== null && !hasErrors(problems);

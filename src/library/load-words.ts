@@ -6,7 +6,7 @@ import type { WordFiles } from './edition.ts';
 import type { Problem } from './problem.ts';
 import { type FluentFile, readFluent } from './read-fluent.ts';
 import { namesIn, readFolder } from './read-folder.ts';
-import type { readSpokenKeys } from './spoken-keys.ts';
+import { findSpoken, type Source } from './spoken-keys.ts';
 import {
   type ContentNeed,
   wordsAlwaysNeeded,
@@ -23,7 +23,7 @@ export async function loadWords(
   folder: string,
   files: ContentFiles | null,
   sound: boolean,
-  readSpoken: typeof readSpokenKeys,
+  sources: readonly Source[],
 ): Promise<{ texts: WordFiles; problems: Problem[] }> {
   const root = join(folder, 'words');
   const problems: Problem[] = [];
@@ -43,9 +43,9 @@ export async function loadWords(
       if (name !== pictures) texts[language] = { ...texts[language], [name]: text };
     }
   }
-  const byPainter = (folder: string) => folder.startsWith('src/picture');
-  const program = await readSpoken((folder) => !byPainter(folder));
-  const painter = await readSpoken(byPainter);
+  const byPainter = ({ file }: Source) => file.startsWith('src/picture/');
+  const program = findSpoken(sources.filter((source) => !byPainter(source)));
+  const painter = findSpoken(sources.filter(byPainter));
   problems.push(
     ...checkWords({
       folder: root,

@@ -4,6 +4,11 @@ import { join, relative } from 'node:path';
 import type { Need } from './check-words.ts';
 import { lineStarts, placeAt } from './place-in-text.ts';
 
+export interface Source {
+  file: string;
+  text: string;
+}
+
 export interface Spoken {
   /** Keys that are said literally: `line('held')`. */
   needs: Need[];
@@ -13,8 +18,7 @@ export interface Spoken {
 
 const root = join(import.meta.dirname, '../..');
 
-/** `fits` picks the folders to look into, as `src/conversation`. */
-export async function readSpokenKeys(fits: (folder: string) => boolean): Promise<Spoken> {
+export async function readSources(): Promise<Source[]> {
   const entries = await Promise.all(
     ['src', 'adapters'].map((folder) =>
       readdir(join(root, folder), { recursive: true, withFileTypes: true }),
@@ -22,36 +26,33 @@ export async function readSpokenKeys(fits: (folder: string) => boolean): Promise
   );
   const files = entries
     .flat()
-    .filter((entry) => entry.name.endsWith('.ts') && fits(relative(root, entry.parentPath)))
+    .filter((entry) => entry.name.endsWith('.ts'))
     .map((entry) => relative(root, join(entry.parentPath, entry.name)));
-  const found = await Promise.all(
-    files.sort().map(async (file) => {
-      const text = await readFile(join(root, file), 'utf8');
-      return { file, text, calls: findCalls(text) };
-    }),
+  return Promise.all(
+    files.sort().map(async (file) => ({ file, text: await readFile(join(root, file), 'utf8') })),
   );
+}
+
+export function findSpoken(sources: readonly Source[]): Spoken {
+  const calls = sources.flatMap(({ file, text }) => {
+    const found = findCalls(text);
+    const starts = found.length > 0 ? lineStarts(text) : [];
+    return found.map((call) => ({ ...call, file, ...placeAt(starts, call.offset) }));
+  });
   const literals = new Set(
-    found.flatMap(({ text }) => [...text.matchAll(/(['`])([a-z][a-z0-9-]*)\1/g)].map(([, , key]) => key!)),
+    sources.flatMap(({ text }) =>
+      Array.from(text.matchAll(/(['`])([a-z][a-z0-9-]*)\1/g), ([, , key]) => key!),
+    ),
   );
-  const patterns = found
-    .flatMap(({ calls }) => calls.map(({ key }) => key))
-    .filter((key) => key.includes('*'))
-    .map((key) => new RegExp(`^${key.replaceAll('*', '[a-z0-9-]+')}$`));
+  const patterns = calls
+    .filter(({ key }) => key.includes('*'))
+    .map(({ key }) => new RegExp(`^${key.replaceAll('*', '[a-z0-9-]+')}$`));
   return {
-    needs: found.flatMap(({ file, text, calls }) => {
-      const starts = lineStarts(text);
-      return calls
-        .filter(({ key }) => !key.includes('*'))
-        .map(({ key, offset, given }): Need => {
-          return {
-            key,
-            file,
-            ...placeAt(starts, offset),
-            who: 'what the program says here',
-            ...(given ? { given } : {}),
-          };
-        });
-    }),
+    needs: calls
+      .filter(({ key }) => !key.includes('*'))
+      .map(({ key, file, line, column, given }) => {
+        return { key, file, line, column, who: 'what the program says here', ...(given ? { given } : {}) };
+      }),
     says: (key) => literals.has(key) || patterns.some((pattern) => pattern.test(key)),
   };
 }

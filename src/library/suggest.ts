@@ -24,6 +24,7 @@ export function nearest(written: string, known: Iterable<string>): string | null
   const limit = written.length > 5 ? 2 : 1;
   let best: { word: string; distance: number } | null = null;
   for (const word of known) {
+    if (Math.abs(word.length - written.length) > limit) continue;
     const distance = editDistance(written, word);
     if (distance <= limit && (best === null || distance < best.distance)) best = { word, distance };
   }

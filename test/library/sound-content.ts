@@ -133,21 +133,8 @@ export async function loadChanged(changes: Readonly<Record<string, Change>>) {
       await mkdir(dirname(join(folder, name)), { recursive: true });
       await writeFile(join(folder, name), text);
     }
-    const loaded = await loadContent(folder, async (fits) => {
-      const needs = fits('src/conversation')
-        ? [
-            {
-              key: 'held',
-              file: 'src/menu.ts',
-              line: 3,
-              column: 7,
-              who: 'what the program says here',
-              given: ['name'],
-            },
-          ]
-        : [];
-      return { needs, says: (key) => key === 'held' };
-    });
+    const sources = [{ file: 'src/conversation/menu.ts', text: "\n  say(turn, line('held', { name }));\n" }];
+    const loaded = await loadContent(folder, Promise.resolve(sources));
     const problems = loaded.problems.map((problem): Problem => {
       const shorten = (text: string) => text.replaceAll(`${folder}/`, '').replaceAll(folder, '.');
       return {

@@ -26,7 +26,7 @@ export const words: Spoilt[] = [
       'words/de/said.ftl': ['held = Bitte warten, { $name }.\n', ''],
     },
     said: [
-      'src/menu.ts:3:7  There are no words for what the program says here: "held" is missing. Mend: Add "held = …" to the words in words/en/.',
+      'src/conversation/menu.ts:2:18  There are no words for what the program says here: "held" is missing. Mend: Add "held = …" to the words in words/en/.',
     ],
   },
   {
