@@ -4,6 +4,7 @@ import type { FaultContent } from '../procedure/fault.ts';
 import type { Machine } from '../procedure/machine.ts';
 import type { Procedure } from '../procedure/procedure.ts';
 import type { Workshop } from '../procedure/workshop.ts';
+import { byId } from './by-id.ts';
 import { checkFaultFiles } from './check-fault-files.ts';
 import { checkMachine } from './check-machine.ts';
 import { checkProcedure } from './check-procedure.ts';
@@ -22,15 +23,15 @@ export interface ContentFiles {
 
 export function checkAcross(files: ContentFiles): Problem[] {
   const { folder, workshop, machines, procedures, faults } = files;
-  const byId = Object.fromEntries(procedures.map(({ value }) => [value.id, value]));
+  const known = byId(procedures.map(({ value }) => value));
   return [
     ...checkPresent(folder, 'machines', machines),
     ...checkPresent(folder, 'procedures', procedures),
     ...checkTaken(machines, 'machine'),
     ...checkTaken(procedures, 'procedure'),
     ...(workshop ? locate(workshop, checkWorkshop(workshop.value)) : []),
-    ...procedures.flatMap((file) => locate(file, checkProcedure(file.value, Object.keys(byId)))),
-    ...machines.flatMap((file) => locate(file, checkMachine(file.value, byId))),
+    ...procedures.flatMap((file) => locate(file, checkProcedure(file.value, Object.keys(known)))),
+    ...machines.flatMap((file) => locate(file, checkMachine(file.value, known))),
     ...checkFaultFiles(join(folder, 'faults'), faults),
   ];
 }

@@ -1,5 +1,6 @@
 // One state of everything a workshop wrote, which a set-up is pinned to: made by the loader, and kept as a snapshot.
 import type { Content } from '../procedure/content.ts';
+import { byId } from './by-id.ts';
 import { canonicalJson, hashOf } from './canonical-json.ts';
 
 /** The Fluent files of each language, as `{ en: { 'stages.ftl': '…' } }`. */
@@ -24,7 +25,9 @@ export function readEdition(hash: string, json: string): Edition {
   if (hashOf(json) !== hash)
     throw new Error(`The content snapshot ${hash} is damaged: it is not what its hash says.`);
   const { content, words } = JSON.parse(json) as { content: Omit<Content, 'hash'>; words: WordFiles };
-  return { content: { hash, ...content }, words };
+  const machines = byId(Object.values(content.machines));
+  const procedures = byId(Object.values(content.procedures));
+  return { content: { hash, ...content, machines, procedures }, words };
 }
 
 /**

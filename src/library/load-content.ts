@@ -63,12 +63,10 @@ async function readWorkshop(file: string, problems: Problem[]): Promise<ContentF
 }
 
 function gather({ machines, procedures, faults }: ContentFiles, workshop: Workshop) {
-  const byId = <T extends { id: string }>(files: readonly ContentFile<T>[]) =>
-    Object.fromEntries(files.map(({ value }) => [value.id, value]));
   return {
     workshop,
-    machines: byId(machines),
-    procedures: byId(procedures),
+    machines: byId(machines.map(({ value }) => value)),
+    procedures: byId(procedures.map(({ value }) => value)),
     faults: joinFaultFiles(faults.map(({ value }) => value)),
   };
 }

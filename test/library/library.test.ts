@@ -53,6 +53,14 @@ describe('the library', () => {
     expect(await library.bring('no such hash')).toBeUndefined();
   });
 
+  test('knows no machine or procedure by the names that every object has', async () => {
+    const { edition, json } = await load();
+    for (const { content } of [edition, readEdition(edition.content.hash, json)]) {
+      expect(content.procedures.constructor).toBeUndefined();
+      expect(content.machines.toString).toBeUndefined();
+    }
+  });
+
   test('refuses a snapshot that was changed', async () => {
     const { json, edition } = await load();
     const library = await openLibrary(await load(), makeShelf());

@@ -19,6 +19,11 @@ export const machine: Spoilt[] = [
     said: ['machines/tern.yaml:3:14  There is no procedure "basline". Mend: Did you mean "baseline"?'],
   },
   {
+    what: 'a procedure named as what every object has',
+    changes: { 'machines/tern.yaml': ['[baseline]', '[constructor]'] },
+    said: ['machines/tern.yaml:3:14  There is no procedure "constructor". Mend: Use one of: baseline.'],
+  },
+  {
     what: 'a target above the supply',
     changes: {
       'machines/tern.yaml': ['centre: 0.4,', 'centre: 40,'],
