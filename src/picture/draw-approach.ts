@@ -150,7 +150,7 @@ function drawDivide(earlier: number, pen: Pen): string {
 /** Where a reading's figure keeps clear of the lines to its neighbours; heights grow downwards. */
 function besideLines(x: number, y: number, before?: number | null, after?: number | null) {
   const halo = colours.paper;
-  const above = y - 52 < plot.top ? y + 36 : y - 18;
+  const above = y - 38 < plot.top ? y + 36 : y - 18;
   const below = y + 40 > plot.bottom ? y - 18 : y + 36;
   const [from, to] = [before ?? y, after ?? y];
   if (from > y && to < y) return { x: x + 8, y: above, anchor: 'end', halo } as const;

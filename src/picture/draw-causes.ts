@@ -69,11 +69,13 @@ function evidence(row: Row, x: number, y: number, width: number, pen: Pen): stri
   const drawn: string[] = [];
   let at = x;
   for (const [index, { text, speaks }] of row.evidence.entries()) {
-    const left = row.evidence.length - index;
-    const room = x + width - at - (left > 1 ? 60 : 0);
+    const others = row.evidence.length - index;
+    const more = (count: number) => pen.clean(pen.say('causes-more', { count }));
+    const tail = others > 1 ? pen.width(more(others - 1), type.small, false) + 24 : 0;
+    const room = x + width - at - tail;
     const said = `${speaks === 'for' ? '+' : '−'} ${pen.clean(text)}`;
     if (index > 0 && pen.width(said, type.small, false) > room) {
-      drawn.push(write(pen, { x: at, y, fill: colours.soft }, `… ${pen.figure(left, 0)}`));
+      drawn.push(write(pen, { x: at, y, fill: colours.soft }, more(others)));
       break;
     }
     const fitted = fit(pen, said, type.small, false, room);

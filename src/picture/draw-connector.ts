@@ -156,7 +156,8 @@ function needle({ x, y, wire: way, reach }: PinPlace, pitch: number, lead: Lead)
   const grip = y + sign * reach;
   return (
     line(beside, tip, beside, grip, { stroke: colours.paper, 'stroke-width': 11 }) +
-    line(beside, tip, beside, grip, { stroke: colours.ink, 'stroke-width': 6, 'stroke-linecap': 'round' }) +
+    line(beside, tip, beside, grip, { stroke: colours.ink, 'stroke-width': 7, 'stroke-linecap': 'round' }) +
+    line(beside, tip + sign * 16, beside, grip, { stroke: leadFill[lead], 'stroke-width': 3 }) +
     grips(lead, beside, grip, { fill: leadFill[lead], stroke: colours.ink, 'stroke-width': 3 })
   );
 }

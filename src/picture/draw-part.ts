@@ -125,7 +125,7 @@ function says(subject: PartMoveSubject, pen: Pen): string {
     const seen = pen.say(subject.upsideDown ? 'part-seen-below' : 'part-seen-facing');
     const rows = wrap(pen, seen, type.small, false, max - sight - 14, 2);
     drawn.push(
-      (subject.upsideDown ? seenFromBelow : seenFacing)(x, y + 38),
+      subject.upsideDown ? seenFromBelow(x, y + 44) : seenFacing(x, y + 38),
       writeLines(
         pen,
         { x: x + sight + 14, y: y + (rows.length === 1 ? 46 : 32), max: max - sight - 14 },

@@ -48,10 +48,10 @@ const perColumn = 5;
 export function drawRecord(subject: RecordCardSubject, pen: Pen): string {
   const columns = subject.values.length > inOneColumn ? 2 : 1;
   const shown = subject.values.slice(0, columns === 2 ? 2 * perColumn : inOneColumn);
+  const rows = Math.ceil(shown.length / columns);
   const hidden = subject.values.length - shown.length;
   const half = (right - left - 32) / 2;
-  const pitch =
-    columns === 2 ? (foot - top) / perColumn : Math.min(44, (foot - top) / Math.max(shown.length, 1));
+  const pitch = columns === 2 ? (foot - top) / rows : Math.min(44, (foot - top) / Math.max(shown.length, 1));
   return sheet(
     pen,
     subject.title,
@@ -64,8 +64,8 @@ export function drawRecord(subject: RecordCardSubject, pen: Pen): string {
     line(left, 112, right, 112, { stroke: colours.rule, 'stroke-width': 2 }),
     ...shown.map((entry, index) => {
       if (columns === 1) return wideRow(entry, top + (index + 0.5) * pitch + 4, pen);
-      const x = left + Math.floor(index / perColumn) * (half + 32);
-      return narrowRow(entry, x, top + (index % perColumn) * pitch + 20, half, pen);
+      const x = left + Math.floor(index / rows) * (half + 32);
+      return narrowRow(entry, x, top + (index % rows) * pitch + 20, half, pen);
     }),
     shown.length === 0
       ? write(pen, { x: left, y: top + 40, max: right - left }, pen.say('record-no-values'))
@@ -91,7 +91,7 @@ function narrowRow(entry: Entry, x: number, y: number, width: number, pen: Pen):
   const valueWidth = Math.min(pen.width(value, type.small, true), 150);
   const allowed = limits(entry, pen);
   return (
-    write(pen, { x, y, max: width }, entry.label) +
+    write(pen, { x, y, max: width, fill: colours.soft }, entry.label) +
     write(pen, { x, y: y + 24, bold: true, max: 150 }, value) +
     (allowed === null
       ? ''

@@ -66,10 +66,11 @@ function wideRow(stage: Stage, x: number, y: number, pen: Pen): string {
 }
 
 function narrowRow(stage: Stage, x: number, y: number, width: number, pen: Pen): string {
+  const figureWidth = Math.min(160, pen.width(pen.clean(figureText(stage, pen)), type.small, true));
   return (
     sign(stage, x + 12, y) +
-    write(pen, { x: x + 36, y: y + 8, max: width - 36 - 160 }, stage.label) +
-    figure(stage, x + width, y, 152, pen)
+    write(pen, { x: x + 36, y: y + 8, max: width - 36 - 16 - figureWidth }, stage.label) +
+    figure(stage, x + width, y, figureWidth + 1, pen)
   );
 }
 
@@ -79,17 +80,16 @@ function sign(stage: Stage, x: number, y: number): string {
 }
 
 function figure(stage: Stage, x: number, y: number, max: number, pen: Pen): string {
-  const last = stage.readings.at(-1);
-  const text =
-    last === undefined
-      ? '–'
-      : last === null
-        ? pen.say('picture-overload')
-        : `${pen.figure(last, stage.digits)} ${stage.unit}`;
-  return write(pen, { x, y: y + 8, bold: true, anchor: 'end', max }, text);
+  return write(pen, { x, y: y + 8, bold: true, anchor: 'end', max }, figureText(stage, pen));
 }
 
-/** The band in the middle third, the readings as a trail of open dots that ends in a filled one. */
+function figureText(stage: Stage, pen: Pen): string {
+  const last = stage.readings.at(-1);
+  if (last === undefined) return '–';
+  return last === null ? pen.say('picture-overload') : `${pen.figure(last, stage.digits)} ${stage.unit}`;
+}
+
+/** The band, and the readings as a trail of open dots that ends in a filled one. */
 function smallGauge(stage: Stage, x: number, y: number, width: number): string {
   const values = stage.readings.filter((value) => value !== null);
   const domain = reach(stage, values.slice(-1), stage.digits);

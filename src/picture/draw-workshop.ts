@@ -62,16 +62,18 @@ export function drawWorkshop(subject: WorkshopFigureSubject, pen: Pen): string {
 
 const pitchOf = (rows: readonly unknown[]) => Math.min(52, (bottom - top) / Math.min(rows.length, most));
 
-/** Rows from the top, no more than find room; what is left out is said. */
+/** Rows in their order; where they find no room, those that weigh most, and how many were left out. */
 function inRows<Row extends { label: string }>(
   rows: readonly Row[],
   pen: Pen,
+  weight: (row: Row) => number,
   draw: (row: Row, y: number) => string,
 ): string {
   const hidden = rows.length - most;
+  const kept = new Set([...rows].sort((a, b) => weight(b) - weight(a)).slice(0, most));
   return (
     rows
-      .slice(0, most)
+      .filter((row) => kept.has(row))
       .map((row, index) => {
         const y = top + (index + 0.5) * pitchOf(rows);
         return write(pen, { x: left, y: y + 8, max: barsFrom - left - 20 }, row.label) + draw(row, y);
@@ -107,14 +109,19 @@ function stops({ rows }: Of<'stops'>, pen: Pen): string {
   const end = ends(rows.map(said), pen);
   const scale = linear([0, Math.max(1, ...rows.map(({ reached }) => reached))], [0, end.barsTo - barsFrom]);
   return (
-    inRows(rows, pen, (row, y) => {
-      const [all, ended] = [scale(row.reached), scale(Math.min(row.stopped, row.reached))];
-      return (
-        box(barsFrom, y - 12, all, 24, { fill: colours.band }) +
-        box(barsFrom + all - ended, y - 12, ended, 24, { fill: colours.adjust }) +
-        end.write(said(row), y)
-      );
-    }) + note(pen.say('workshop-stops-note'), 'start', pen)
+    inRows(
+      rows,
+      pen,
+      ({ stopped }) => stopped,
+      (row, y) => {
+        const [all, ended] = [scale(row.reached), scale(Math.min(row.stopped, row.reached))];
+        return (
+          box(barsFrom, y - 12, all, 24, { fill: colours.band }) +
+          box(barsFrom + all - ended, y - 12, ended, 24, { fill: colours.adjust }) +
+          end.write(said(row), y)
+        );
+      },
+    ) + note(pen.say('workshop-stops-note'), 'start', pen)
   );
 }
 
@@ -138,14 +145,23 @@ function times({ rows }: Of<'times'>, pen: Pen): string {
           ),
       )
       .join('') +
-    inRows(rows, pen, (row, y) => {
-      const [from, to] = [scale(row.quarter), scale(row.threeQuarters)];
-      return (
-        box(from, y - 9, to - from, 18, { fill: colours.band, stroke: colours.bandEdge, 'stroke-width': 2 }) +
-        disc(scale(row.median), y, 10, { fill: colours.bandEdge }) +
-        end.write(said(row), y)
-      );
-    }) +
+    inRows(
+      rows,
+      pen,
+      ({ median }) => median,
+      (row, y) => {
+        const [from, to] = [scale(row.quarter), scale(row.threeQuarters)];
+        return (
+          box(from, y - 9, to - from, 18, {
+            fill: colours.band,
+            stroke: colours.bandEdge,
+            'stroke-width': 2,
+          }) +
+          disc(scale(row.median), y, 10, { fill: colours.bandEdge }) +
+          end.write(said(row), y)
+        );
+      },
+    ) +
     note(pen.say('workshop-times-note'), 'start', pen)
   );
 }
@@ -168,19 +184,25 @@ function months({ months, rows }: Of<'months'>, pen: Pen): string {
   const largest = Math.max(1, ...rows.flatMap(({ counts }) => counts.slice(skipped)));
   const foot = top + Math.min(rows.length, most) * pitchOf(rows);
   return (
-    inRows(rows, pen, ({ counts }, y) =>
-      shown
-        .map((_, index) => {
-          const found = counts[skipped + index] ?? 0;
-          const shade = shades[Math.ceil((found / largest) * 3)] ?? shades[0];
-          const middle = x(index) + (pitch - 4) / 2;
-          const style = { x: middle, y: y + 8, anchor: 'middle', max: pitch - 8 } as const;
-          return (
-            box(x(index), y - height / 2, pitch - 4, height, { fill: shade.fill }) +
-            (found === 0 ? '' : write(pen, { ...style, bold: true, fill: shade.text }, pen.figure(found, 0)))
-          );
-        })
-        .join(''),
+    inRows(
+      rows,
+      pen,
+      ({ counts }) => counts.reduce((sum, count) => sum + count, 0),
+      ({ counts }, y) =>
+        shown
+          .map((_, index) => {
+            const found = counts[skipped + index] ?? 0;
+            const shade = shades[Math.ceil((found / largest) * 3)] ?? shades[0];
+            const middle = x(index) + (pitch - 4) / 2;
+            const style = { x: middle, y: y + 8, anchor: 'middle', max: pitch - 8 } as const;
+            return (
+              box(x(index), y - height / 2, pitch - 4, height, { fill: shade.fill }) +
+              (found === 0
+                ? ''
+                : write(pen, { ...style, bold: true, fill: shade.text }, pen.figure(found, 0)))
+            );
+          })
+          .join(''),
     ) +
     shown
       .map((month, index) =>

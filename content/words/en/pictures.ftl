@@ -98,12 +98,13 @@ part-way-less = less play
 part-until = until the meter shows { $low } to { $high } { $unit }
 part-raises = raises the reading
 part-lowers = lowers the reading
-part-seen-facing = as you look straight at it
+part-seen-facing = as you face it
 part-seen-below = it faces down: look up at it from below
 part-factory-stop = The painted factory stop: never touch it
 part-alternative = { $title }: { $amount } { $way }.
 
 causes-none = No cause fits the readings
+causes-more = … { $count } more
 causes-rest = { $count ->
     [one] one more, { $share }
    *[other] { $count } more, { $share } together
