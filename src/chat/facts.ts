@@ -35,6 +35,8 @@ export interface VerdictFact {
   spread?: number;
   low: number | null;
   high: number | null;
+  /** The worth of the reading's last digit. */
+  resolution?: number;
   /** The chance that the true value lies within the limits; shown at the desk only. */
   conformance?: number;
 }

@@ -2,29 +2,38 @@
 import type { Facts, Line, LineArgument } from '../chat/facts.ts';
 import type { Stage } from '../procedure/procedure.ts';
 import type { Action } from '../procedure/vocabulary.ts';
-import { measures, parts } from '../procedure/vocabulary.ts';
+import { type measures, parts } from '../procedure/vocabulary.ts';
+import { turnFirst } from './adjust.ts';
 import { machineFillIn, partFillIn, unitOf } from './fill-in.ts';
 import { pictureOfStage } from './picture-of-stage.ts';
 import { actionsToRead } from './rig.ts';
 import { line, say } from './say.ts';
+import type { Step } from './state.ts';
 import type { Button } from './turn.ts';
 import { type Bench, benchOf, type Turn } from './turn.ts';
 
-/** The stage's own ask. `again` leaves out what has been done and the picture. */
-export function askStage(turn: Turn): void {
+/** The stage's own ask; `step` is what is awaited where that is more than the stage's first answer. */
+export function askStage(turn: Turn, step: Step = { kind: 'stage' }): void {
   const bench = benchOf(turn);
   const { setUp, stage } = bench;
-  setUp.step = { kind: 'stage' };
+  setUp.step = step;
   const ask = stage.ask;
   if (!ask) throw new Error(`Stage ${stage.id} asks nothing.`);
   const words = line(`${bench.procedure.id}-${stage.id}`, fillIn(turn, bench, stage));
-  if ('reading' in ask) return askReading(turn, ask.reading, stage.do, [words]);
+  if ('reading' in ask) {
+    if (step.kind === 'stage' && turnFirst(turn)) return;
+    return askReading(turn, ask.reading, stage.do, [words]);
+  }
   if ('readings' in ask) {
-    const doing = actionsToRead(setUp.rig, ask.readings, stage.do, turn.scene.now);
+    const doing = actionsToRead(setUp.rig, ask.readings, [...setUp.extra, ...stage.do], turn.scene.now);
     setUp.doing = doing;
+    setUp.extra = [];
     return say(turn, {
       lines: [...doLines(turn, bench, doing), words, line('ask-readings', { count: ask.count })],
-      facts: { do: doing, ask: { kind: 'readings', measure: ask.readings, unit: unitOf(ask.readings), count: ask.count } },
+      facts: {
+        do: doing,
+        ask: { kind: 'readings', measure: ask.readings, unit: unitOf(ask.readings), count: ask.count },
+      },
     });
   }
   setUp.doing = [...stage.do];
@@ -32,13 +41,21 @@ export function askStage(turn: Turn): void {
   const facts: Facts = stage.do.length > 0 ? { do: [...stage.do] } : {};
   const picture = pictureOfStage(turn, bench);
   if ('confirm' in ask) {
-    return say(turn, { lines, facts: { ...facts, ask: { kind: 'confirm' } }, buttons: [doneButton], picture });
+    return say(turn, {
+      lines,
+      facts: { ...facts, ask: { kind: 'confirm' } },
+      buttons: [doneButton],
+      picture,
+    });
   }
   if ('question' in ask) {
     return say(turn, {
       lines,
       facts: { ...facts, ask: { kind: 'choice', question: ask.question } },
-      buttons: ask.answers.map(({ id }) => ({ id, label: line(`${bench.procedure.id}-${ask.question}-${id}`) })),
+      buttons: ask.answers.map(({ id }) => ({
+        id,
+        label: line(`${bench.procedure.id}-${ask.question}-${id}`),
+      })),
       picture,
     });
   }
@@ -69,14 +86,25 @@ export function askReading(
   words: readonly Line[],
   more: Facts = {},
   buttons: Button[] = [],
+  /** Actions that the words already speak of. */
+  worded: readonly Action[] = [],
 ): void {
   const bench = benchOf(turn);
-  const doing = actionsToRead(bench.setUp.rig, measure, own, turn.scene.now);
+  const doing = actionsToRead(bench.setUp.rig, measure, [...bench.setUp.extra, ...own], turn.scene.now);
   bench.setUp.doing = doing;
+  bench.setUp.extra = [];
   const facts: Facts = { ...more, ask: { kind: 'reading', measure, unit: unitOf(measure) } };
   if (doing.length > 0) facts.do = doing;
   say(turn, {
-    lines: [...doLines(turn, bench, doing), ...words, line(measure === 'idle-speed' ? 'ask-speed' : 'ask-number')],
+    lines: [
+      ...doLines(
+        turn,
+        bench,
+        doing.filter((action) => !worded.includes(action)),
+      ),
+      ...words,
+      ...(worded.length > 0 ? [] : [line(measure === 'idle-speed' ? 'ask-speed' : 'ask-number')]),
+    ],
     facts,
     buttons,
     picture: more.move || more.verdict ? null : pictureOfStage(turn, bench),
@@ -92,11 +120,13 @@ export function doLines(turn: Turn, bench: Bench, doing: readonly Action[]): Lin
   });
 }
 
-const sensorPart = (part: string): string => (part === 'sensor-screws' || part === 'screws' ? 'sensor-body' : part);
+const sensorPart = (part: string): string =>
+  part === 'sensor-screws' || part === 'screws' ? 'sensor-body' : part;
 
 function fillIn(turn: Turn, { machine }: Bench, stage: Stage): Record<string, LineArgument> {
   const ask = stage.ask;
-  const part = ask && 'count' in ask ? ask.count : (stage.shows ?? stage.adjust?.part);
+  const counted = ask && 'count' in ask && typeof ask.count === 'string' ? ask.count : undefined;
+  const part = counted ?? stage.shows ?? stage.adjust?.part;
   return {
     ...machineFillIn(machine, turn.state.language),
     ...(part === undefined ? {} : partFillIn(machine, part, turn.state.language)),

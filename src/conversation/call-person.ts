@@ -2,8 +2,8 @@
 import type { Line } from '../chat/facts.ts';
 import { type Case, isOpen } from '../desk/case.ts';
 import { showCard } from './desk-card.ts';
-import { caseFact, line, say } from './say.ts';
 import { restate } from './restate.ts';
+import { caseFact, line, say } from './say.ts';
 import type { Turn } from './turn.ts';
 
 export interface Call {
@@ -61,6 +61,7 @@ function openCase(turn: Turn, call: Call): Case {
     history: [{ at: scene.now, by: null, what: 'opened', note: call.reason }],
     ownWords: [],
     remindAt: scene.now + scene.current.workshop.remindMinutes * 60_000,
+    asking: null,
   };
   state.case = one;
   return one;

@@ -1,7 +1,7 @@
 // Ends a set-up with its record: what was set, found right, accepted or not set; for the last stage, giving up, and the desk.
 import type { Facts, Line, RecordFact } from '../chat/facts.ts';
 import { inLanguage } from '../procedure/localised.ts';
-import { measures, type Measure } from '../procedure/vocabulary.ts';
+import { type Measure, measures } from '../procedure/vocabulary.ts';
 import { figure, unitOf } from './fill-in.ts';
 import { line, say } from './say.ts';
 import type { Kept } from './state.ts';
@@ -33,13 +33,17 @@ function close(turn: Turn, bench: Bench, result: RecordFact['result']): void {
   const { setUp, machine, procedure } = bench;
   const record: RecordFact = { result, values: latestPassed(setUp.readings), code: setUp.code };
   const cold = Object.entries(setUp.readings).filter(
-    ([key, kept]) => key.endsWith('@static') && kept.result !== 'out' && setUp.readings[key.replace('@static', '@warm')],
+    ([key, kept]) =>
+      key.endsWith('@static') && kept.result !== 'out' && setUp.readings[key.replace('@static', '@warm')],
   );
   if (cold.length > 0) {
-    record.static = Object.fromEntries(cold.map(([key, kept]) => [measureOf(key), valueOf(measureOf(key), kept)]));
+    record.static = Object.fromEntries(
+      cold.map(([key, kept]) => [measureOf(key), valueOf(measureOf(key), kept)]),
+    );
   }
   if (result === 'right-as-found') {
-    record.baseline = setUp.readings['signal-closed-stop@closed']?.result === 'pass' ? 'checked' : 'not-checked';
+    record.baseline =
+      setUp.readings['signal-closed-stop@closed']?.result === 'pass' ? 'checked' : 'not-checked';
   }
   const [acceptedBy] = Object.values(setUp.accepted);
   if (acceptedBy !== undefined) record.acceptedBy = acceptedBy;
@@ -47,7 +51,9 @@ function close(turn: Turn, bench: Bench, result: RecordFact['result']): void {
   const lines: Line[] = [
     line(`record-${result}`, { machine: inLanguage(machine.name, turn.state.language) }),
     ...(record.baseline ? [line(`record-baseline-${record.baseline}`)] : []),
-    ...(record.baseline === 'checked' && setUp.answers.complaint !== 'none' ? [line('record-elsewhere')] : []),
+    ...(record.baseline === 'checked' && setUp.answers.complaint !== 'none'
+      ? [line('record-elsewhere')]
+      : []),
     ...(setUp.checkOnly === null ? [] : [line(`check-only-${setUp.checkOnly}`)]),
     ...(acceptedBy === undefined ? [] : [line('record-accepted-by', { name: acceptedBy })]),
     ...valueLines(setUp.readings),
@@ -55,7 +61,13 @@ function close(turn: Turn, bench: Bench, result: RecordFact['result']): void {
     line('record-code', { code: setUp.code }),
   ];
   const facts: Facts = { procedure: procedure.id, stage: setUp.stage, record };
-  turn.ended.push({ code: setUp.code, procedure: procedure.id, machine: machine.id, facts: { ...facts, lines }, at: turn.scene.now });
+  turn.ended.push({
+    code: setUp.code,
+    procedure: procedure.id,
+    machine: machine.id,
+    facts: { ...facts, lines },
+    at: turn.scene.now,
+  });
   turn.state.setUp = null;
   turn.state.latest = null;
   say(turn, { lines, facts });
@@ -74,7 +86,9 @@ function latestPassed(readings: Record<string, Kept>): RecordFact['values'] {
 }
 
 function valueLines(readings: Record<string, Kept>): Line[] {
-  const passed = Object.entries(readings).filter(([key, kept]) => kept.result !== 'out' && !key.startsWith('signal-sweep'));
+  const passed = Object.entries(readings).filter(
+    ([key, kept]) => kept.result !== 'out' && !key.startsWith('signal-sweep'),
+  );
   const latest = new Map(passed.map(([key, kept]) => [labelOf(key), { key, kept }]));
   return [...latest.values()].map(({ key, kept }) =>
     line('record-value', {
@@ -87,4 +101,6 @@ function valueLines(readings: Record<string, Kept>): Line[] {
 
 /** Warm and static idle are named apart; the rest by the measure alone. */
 const labelOf = (key: string): string =>
-  key === 'signal-idle@warm' || key === 'signal-idle@static' ? `measure-${key.replace('@', '-')}` : `measure-${measureOf(key)}`;
+  key === 'signal-idle@warm' || key === 'signal-idle@static'
+    ? `measure-${key.replace('@', '-')}`
+    : `measure-${measureOf(key)}`;

@@ -1,7 +1,7 @@
 // Goes to a stage: passes over what does not apply, shows its cautions first, then says what to do and asks; the spine of every procedure.
 import { type Stage, stageAfter, stageOf } from '../procedure/procedure.ts';
-import { applies } from './circumstances.ts';
 import { askStage } from './ask-stage.ts';
+import { applies } from './circumstances.ts';
 import { endSetUp } from './end-set-up.ts';
 import { carry, line, say } from './say.ts';
 import { type Bench, benchOf, type Turn } from './turn.ts';
@@ -54,7 +54,7 @@ function arriveAt(turn: Turn, bench: Bench, stage: Stage): void {
   setUp.loop = null;
   setUp.heard = null;
   setUp.unclear = 0;
-  setUp.odd = 0;
+  setUp.oddity = null;
   // Doing an item of the start list again, or one that lies before it, makes the rest of the list worth nothing.
   if (setUp.been.at(-1) !== stage.id) setUp.been = [...setUp.been, stage.id].slice(-80);
   const cautions = stage.cautions.filter((caution) => !setUp.acknowledged.includes(caution));

@@ -1,9 +1,9 @@
 // What the words of stages, actions and asks are filled in with: places, wires, tools and figures of the machine at hand.
 import type { LineArgument } from '../chat/facts.ts';
+import { inLanguage } from '../procedure/localised.ts';
 import type { Machine } from '../procedure/machine.ts';
 import { wireOf } from '../procedure/machine.ts';
-import { inLanguage } from '../procedure/localised.ts';
-import { measures, type Measure } from '../procedure/vocabulary.ts';
+import { type Measure, measures } from '../procedure/vocabulary.ts';
 import { line } from './say.ts';
 
 /** A wire by its colours: plain, striped, or by its role where the colours are not known. */

@@ -25,7 +25,8 @@ export function limitsFor(bench: Bench, measure: string, situation: string | nul
     const window = windowOf({ ...target, centre: manual }, manual);
     return window && { target: { ...target, source: 'owner' }, window: scaled(bench, target, window) };
   }
-  const reference = target.like === undefined ? null : (referenceFor(bench, target.like, situation)?.value ?? null);
+  const reference =
+    target.like === undefined ? null : (referenceFor(bench, target.like, situation)?.value ?? null);
   const window = windowOf(target, reference);
   if (!window) return null;
   return { target, window: scaled(bench, target, window) };

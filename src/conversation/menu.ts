@@ -1,6 +1,7 @@
 // From the first word to an open set-up: greeting, procedure, machine, and start links; for owners without a set-up, or with another one.
-import { inLanguage } from '../procedure/localised.ts';
+
 import { machinesFor, proceduresOffered } from '../procedure/content.ts';
+import { inLanguage } from '../procedure/localised.ts';
 import { checkCode } from './check-code.ts';
 import { enterStage } from './enter-stage.ts';
 import { restate } from './restate.ts';
@@ -33,7 +34,10 @@ export function showMenu(turn: Turn): void {
   say(turn, {
     lines: [line('menu-procedure')],
     facts: { ask: { kind: 'choice', question: 'procedure' } },
-    buttons: procedures.map((procedure) => ({ id: procedure.id, label: inLanguage(procedure.name, state.language) })),
+    buttons: procedures.map((procedure) => ({
+      id: procedure.id,
+      label: inLanguage(procedure.name, state.language),
+    })),
   });
 }
 
@@ -65,10 +69,13 @@ export function typedChoice(turn: Turn, text: string): string | null {
   const { state, scene } = turn;
   const wanted = text.trim().toLocaleLowerCase();
   const offered =
-    state.menu === 'procedure' ? proceduresOffered(scene.current) : machinesFor(scene.current, state.chosen ?? '');
+    state.menu === 'procedure'
+      ? proceduresOffered(scene.current)
+      : machinesFor(scene.current, state.chosen ?? '');
   return (
-    offered.find((one) => one.id === wanted || inLanguage(one.name, state.language).toLocaleLowerCase() === wanted)?.id ??
-    null
+    offered.find(
+      (one) => one.id === wanted || inLanguage(one.name, state.language).toLocaleLowerCase() === wanted,
+    )?.id ?? null
   );
 }
 
@@ -79,7 +86,11 @@ export function followLink(turn: Turn, procedure: string | null, machine: string
   const offers = known ? machinesFor(scene.current, known.id) : [];
   const fits = offers.some((one) => one.id === machine);
   if (state.setUp) {
-    if (procedure === null || !known || (state.setUp.procedure === procedure && (machine === null || state.setUp.machine === machine))) {
+    if (
+      procedure === null ||
+      !known ||
+      (state.setUp.procedure === procedure && (machine === null || state.setUp.machine === machine))
+    ) {
       return restate(turn);
     }
     if (!fits || machine === null) {

@@ -10,7 +10,11 @@ import { benchOf, type Turn } from './turn.ts';
 export function follow(turn: Turn, outcome: Outcome): void {
   if ('go' in outcome) return jumpTo(turn, outcome.go);
   if ('call' in outcome) {
-    return callPerson(turn, { reason: outcome.call, goOn: false, first: [line(`reason-${outcome.call}-owner`)] });
+    return callPerson(turn, {
+      reason: outcome.call,
+      goOn: false,
+      first: [line(`reason-${outcome.call}-owner`)],
+    });
   }
   if ('flag' in outcome) return raiseFlag(turn, outcome.flag);
   if ('checkOnly' in outcome) {

@@ -1,10 +1,11 @@
 // Says again what is awaited, whatever it is; for repeat, help, coming back, and everything that interrupts.
-import { askStage } from './ask-stage.ts';
+
 import { askAgainInLoop } from './adjust.ts';
-import { askCheckAgain } from './odd-reading.ts';
+import { askStage } from './ask-stage.ts';
 import { showCautions } from './enter-stage.ts';
 import { askGiveUp, askWayBack } from './give-up.ts';
 import { showMenu } from './menu.ts';
+import { askCheckAgain } from './odd-reading.ts';
 import { line, say } from './say.ts';
 import { askHeard } from './take-reading.ts';
 import type { Turn } from './turn.ts';

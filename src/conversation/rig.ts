@@ -106,4 +106,8 @@ export const isQuiet = (rig: Rig): boolean => !rig.awake && rig.engine === 'off'
 
 /** Whether it may be started or ridden as it stands. */
 export const isRideable = (rig: Rig): boolean =>
-  rig.sensor === 'tight' && rig.idleStop === 'set' && rig.fastIdle === 'set' && rig.probes === 'none' && !rig.awake;
+  rig.sensor === 'tight' &&
+  rig.idleStop === 'set' &&
+  rig.fastIdle === 'set' &&
+  rig.probes === 'none' &&
+  !rig.awake;

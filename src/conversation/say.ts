@@ -51,7 +51,12 @@ export function sayCarried(turn: Turn): void {
 }
 
 /** A message to the desk: into the case's thread, or to the desk as a whole. */
-export function tellDesk(turn: Turn, caseId: string | null, message: Message, edited?: { id: string; edit: number }): string {
+export function tellDesk(
+  turn: Turn,
+  caseId: string | null,
+  message: Message,
+  edited?: { id: string; edit: number },
+): string {
   const id = edited?.id ?? nextId(turn);
   turn.said.push({
     id,

@@ -1,8 +1,9 @@
 // All that is remembered of one owner's chat, as plain data: bounded, versioned, and enough to go on after any restart.
 import type { Case } from '../desk/case.ts';
+import type { Seen, Weights } from '../diagnosis/evidence.ts';
+import type { Trial } from '../measurement/learn-part.ts';
 import type { Action } from '../procedure/vocabulary.ts';
 import { type Rig, rigAtStart } from './rig.ts';
-import type { Trial } from '../measurement/learn-part.ts';
 
 export const stateVersion = 1;
 
@@ -116,23 +117,31 @@ export interface SetUp {
   acknowledged: string[];
   rig: Rig;
   loop: Loop | null;
-  /** How often in a row a reading at this step could not tell or was odd. */
+  /** How often in a row a reading at this step could not tell, or showed a unit asleep. */
   unclear: number;
-  odd: number;
   wakes: number;
-  /** A log-likelihood for each cause, and what was asked and tried. */
-  evidence: Record<string, number>;
-  checked: string[];
+  /** How often each stage was left because its reading did not come out right. */
+  failures: Record<string, number>;
+  /** Done in front of the next reading, besides what its stage says. */
+  extra: Action[];
+  /** A log-likelihood for each cause, from all that lasts. */
+  evidence: Weights;
+  /** The detour for a reading that makes no sense: what it weighs, what was asked, and the step to come back to. */
+  oddity: {
+    weights: Weights;
+    done: string[];
+    seen: Seen;
+    under: Step;
+    retakes: number;
+    settled: boolean;
+  } | null;
   /** Values accepted by staff: measure and situation, and by whom. */
   accepted: Record<string, string>;
   /** The desk holds the set-up: nothing goes on until it is given back. */
   held: boolean;
 }
 
-export function newConversation(
-  owner: Conversation['owner'],
-  language: string,
-): Conversation {
+export function newConversation(owner: Conversation['owner'], language: string): Conversation {
   return {
     version: stateVersion,
     owner,
@@ -190,10 +199,11 @@ export function newSetUp(
     rig: rigAtStart,
     loop: null,
     unclear: 0,
-    odd: 0,
     wakes: 0,
+    failures: {},
+    extra: [],
     evidence: {},
-    checked: [],
+    oddity: null,
     accepted: {},
     held: false,
   };

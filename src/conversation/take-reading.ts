@@ -1,22 +1,24 @@
 // Takes what the owner says the meter shows: confirms what was repaired, judges it against the limits as they stand, and goes on from there.
 import type { Facts, Line, VerdictFact } from '../chat/facts.ts';
 import type { Heard } from '../measurement/heard.ts';
-import { judge, type Judged } from '../measurement/judge.ts';
+import { type Judged, judge } from '../measurement/judge.ts';
 import { judgeRange } from '../measurement/judge-range.ts';
 import { unknownMeter } from '../measurement/uncertainty.ts';
 import type { Window } from '../measurement/window.ts';
-import { afterFixing, aimWindow, advance, noteTrial } from './adjust.ts';
-import { awaitedOf, type Awaited } from './awaited.ts';
+import { advance, afterFixing, aimWindow, noteTrial } from './adjust.ts';
+import { type Awaited, awaitedOf } from './awaited.ts';
 import { callPerson } from './call-person.ts';
+import { checkById } from './checks.ts';
 import { enterNext } from './enter-stage.ts';
 import { figure, unitOf } from './fill-in.ts';
 import { limitsFor, readingKey } from './limits.ts';
-import { clearOdd, followOdd, isOdd, type Seen } from './odd-reading.ts';
+import { clearOdd, followOdd, isOdd, type Seen, takeCheckReading } from './odd-reading.ts';
 import { follow } from './outcome.ts';
 import { restate } from './restate.ts';
 import { afterActions } from './rig.ts';
 import { carry, line, say } from './say.ts';
 import type { Kept } from './state.ts';
+import { judgeSweep } from './sweep.ts';
 import { type Bench, benchOf, type Turn } from './turn.ts';
 
 /** Wider than this a reading wanders, and no verdict can be told from it (V; common practice, no source). */
@@ -34,7 +36,9 @@ export function hearReading(turn: Turn, heard: Heard, typed: string): void {
     if (heard.why === 'bare-figure' && meant) {
       if (setUp.bareSettled === setUp.stage) {
         const unit = unitOf(awaitedOf(bench)?.measure ?? '');
-        carry(turn, [line('heard-as', { typed: typed.trim(), value: figure(meant.value, meant.resolution), unit })]);
+        carry(turn, [
+          line('heard-as', { typed: typed.trim(), value: figure(meant.value, meant.resolution), unit }),
+        ]);
         return takeSeen(turn, { kind: 'value', ...meant }, typed);
       }
       setUp.heard = { ...meant, bare: true };
@@ -50,14 +54,22 @@ export function hearReading(turn: Turn, heard: Heard, typed: string): void {
     return takeSeen(turn, { kind: 'value', value: heard.value, resolution: heard.resolution }, typed);
   }
   if (heard.kind === 'range') {
-    return takeSeen(turn, { kind: 'range', low: heard.low, high: heard.high, resolution: heard.resolution }, typed);
+    return takeSeen(
+      turn,
+      { kind: 'range', low: heard.low, high: heard.high, resolution: heard.resolution },
+      typed,
+    );
   }
   if (heard.kind === 'overload') return takeSeen(turn, { kind: 'overload' }, typed);
   if (heard.kind === 'no-reading') return takeSeen(turn, { kind: 'none' }, typed);
   if (heard.kind === 'series') {
+    if ((awaitedOf(bench)?.count ?? 1) > 1) {
+      return takeSeen(turn, { kind: 'series', values: heard.values, resolution: heard.resolution }, typed);
+    }
     // Repeats of one state: taken as a reading that moves between them.
     const values = heard.values.filter((value) => value !== null);
-    if (values.length < heard.values.length || values.length === 0) return askBack(turn, 'unclear-one-number');
+    if (values.length < heard.values.length || values.length === 0)
+      return askBack(turn, 'unclear-one-number');
     const [low, high] = [Math.min(...values), Math.max(...values)];
     if (high - low > widestFlicker * 3) return askBack(turn, 'unclear-one-number');
     return takeSeen(turn, { kind: 'range', low, high, resolution: heard.resolution }, typed);
@@ -98,19 +110,26 @@ export function takeSeen(turn: Turn, seen: Seen, typed: string): void {
   const { setUp } = bench;
   const awaited = awaitedOf(bench);
   if (!awaited) return restate(turn);
+  if (awaited.count > 1) return takeSeries(turn, bench, awaited, seen, typed);
   setUp.rig = afterActions(setUp.rig, setUp.doing, turn.scene.now);
   setUp.doing = [];
   if (isAsleep(bench, awaited, seen)) return wakeAgain(turn, awaited, typed);
+  if (setUp.step.kind === 'check' && setUp.oddity) {
+    if (checkById(bench, setUp.step.check)?.ask.kind === 'reading') {
+      record(turn, awaited, seen, typed, implausible(awaited, seen, null));
+      return takeCheckReading(turn, bench, awaited, seen);
+    }
+    setUp.step = setUp.oddity.under;
+  }
   const limits = limitsFor(bench, awaited.measure, awaited.situation);
-  const doubt = noteTrial(turn, bench, seen);
-  if (doubt) return askBack(turn, 'read-again');
-  if (isOdd(turn, bench, awaited, seen, limits)) {
+  if (isOdd(bench, awaited, seen)) {
     const verdict = implausible(awaited, seen, limits?.window ?? null);
     record(turn, awaited, seen, typed, verdict);
     return followOdd(turn, bench, awaited, seen, verdict);
   }
   if (seen.kind !== 'value' && seen.kind !== 'range') return askBack(turn, 'unclear-nothing-understood');
-  clearOdd(setUp);
+  if (noteTrial(bench, seen) === 'doubtful') return askBack(turn, 'read-again');
+  clearOdd(bench, awaited, seen);
   if (!limits) return keepAndGoOn(turn, bench, awaited, seen, typed);
 
   const window = aimWindow(bench, limits.window);
@@ -131,13 +150,38 @@ export function takeSeen(turn: Turn, seen: Seen, typed: string): void {
   if (passed) return bench.stage.adjust && setUp.loop?.free ? advance(turn, verdict) : passOn(turn, bench);
   if (bench.stage.noteOnly) {
     setUp.passed[setUp.stage] = 'noted';
-    carry(turn, [line('noted', { value: figure(verdict.value ?? 0, seen.resolution), unit: verdict.unit })], { verdict });
+    carry(turn, [line('noted', { value: figure(verdict.value ?? 0, seen.resolution), unit: verdict.unit })], {
+      verdict,
+    });
     return enterNext(turn);
   }
   if (bench.stage.adjust && setUp.checkOnly === null) return advance(turn, verdict);
   carry(turn, [outLine(verdict, seen.resolution)], { verdict });
-  if (bench.stage.failing) return follow(turn, bench.stage.failing);
+  if (bench.stage.failing && failedTooOften(bench) === false) return follow(turn, bench.stage.failing);
   followOdd(turn, bench, awaited, seen, verdict);
+}
+
+/** Going back helps once or twice; after that the cause is looked for. */
+function failedTooOften({ setUp, stage }: Bench): boolean {
+  const failures = (setUp.failures[stage.id] ?? 0) + 1;
+  setUp.failures[stage.id] = failures;
+  return stage.failing !== undefined && 'go' in stage.failing && failures > 2;
+}
+
+/** All values of a sweep come in one message; it passes when it rises all the way and comes back. */
+function takeSeries(turn: Turn, bench: Bench, awaited: Awaited, seen: Seen, typed: string): void {
+  const { setUp } = bench;
+  const fewest = Math.min(awaited.count, 5);
+  if (seen.kind !== 'series' || seen.values.length < fewest) return askBack(turn, 'send-all-at-once');
+  setUp.rig = afterActions(setUp.rig, setUp.doing, turn.scene.now);
+  setUp.doing = [];
+  if (setUp.step.kind === 'check' && setUp.oddity) setUp.step = setUp.oddity.under;
+  const verdict = judgeSweep(bench, awaited.measure, seen);
+  record(turn, awaited, seen, typed, verdict);
+  if (verdict.result !== 'pass') return followOdd(turn, bench, awaited, seen, verdict);
+  clearOdd(bench, awaited, seen);
+  carry(turn, [line('verdict-sweep-pass')], { verdict });
+  passOn(turn, bench);
 }
 
 function passOn(turn: Turn, bench: Bench): void {
@@ -157,7 +201,9 @@ function keepAndGoOn(turn: Turn, bench: Bench, awaited: Awaited, seen: Seen, typ
     high: null,
   };
   record(turn, awaited, seen, typed, verdict);
-  carry(turn, [line('noted', { value: figure(seen.value, seen.resolution), unit: verdict.unit })], { verdict });
+  carry(turn, [line('noted', { value: figure(seen.value, seen.resolution), unit: verdict.unit })], {
+    verdict,
+  });
   passOn(turn, bench);
 }
 
@@ -171,7 +217,14 @@ function keep(
   passed: boolean,
 ): void {
   const value = verdict.value ?? 0;
-  const kept: Kept = { value, resolution, result: passed ? 'pass' : 'out', low: judged.low, high: judged.high, at: turn.state.taken };
+  const kept: Kept = {
+    value,
+    resolution,
+    result: passed ? 'pass' : 'out',
+    low: judged.low,
+    high: judged.high,
+    at: turn.state.taken,
+  };
   const key = readingKey(measure, situation);
   setUp.readings[key] = kept;
   setUp.found[key] ??= kept;
@@ -181,7 +234,8 @@ function keep(
 /** A unit that fell asleep is woken again as often as needed; only one that stays at nothing is trouble. */
 function isAsleep({ setUp }: Bench, { measure }: Awaited, seen: Seen): boolean {
   const needsPower = measure.startsWith('signal-') || measure === 'supply-voltage';
-  const shows = seen.kind === 'value' ? Math.abs(seen.value) : seen.kind === 'range' ? Math.abs(seen.high) : null;
+  const shows =
+    seen.kind === 'value' ? Math.abs(seen.value) : seen.kind === 'range' ? Math.abs(seen.high) : null;
   const nothing = seen.kind === 'none' || (shows !== null && shows < asleepBelow);
   if (!needsPower || !nothing) {
     setUp.wakes = 0;
@@ -223,7 +277,11 @@ function cannotTell(turn: Turn, judged: Extract<Judged, { result: 'unclear' }>, 
   restate(turn);
 }
 
-function verdictOf({ measure }: Awaited, seen: Seen, judged: Judged | (Omit<Judged, 'result'> & { result: 'wandering' })): VerdictFact {
+function verdictOf(
+  { measure }: Awaited,
+  seen: Seen,
+  judged: Judged | (Omit<Judged, 'result'> & { result: 'wandering' }),
+): VerdictFact {
   const result =
     judged.result === 'pass' || judged.result === 'unclear'
       ? judged.result
@@ -234,10 +292,13 @@ function verdictOf({ measure }: Awaited, seen: Seen, judged: Judged | (Omit<Judg
     result,
     measure,
     unit: unitOf(measure),
-    value: 'value' in judged ? (judged as { value: number }).value : seen.kind === 'value' ? seen.value : null,
+    value:
+      'value' in judged ? (judged as { value: number }).value : seen.kind === 'value' ? seen.value : null,
     low: judged.low,
     high: judged.high,
+    conformance: Number(judged.conformance.toFixed(3)),
   };
+  if (seen.kind === 'value' || seen.kind === 'range') verdict.resolution = seen.resolution;
   if (seen.kind === 'range') verdict.spread = Number((seen.high - seen.low).toPrecision(12));
   return verdict;
 }
@@ -273,7 +334,13 @@ export function outLine(verdict: VerdictFact, resolution: number): Line {
   });
 }
 
-function record(turn: Turn, { measure, situation }: Awaited, seen: Seen, typed: string, verdict: VerdictFact): void {
+function record(
+  turn: Turn,
+  { measure, situation }: Awaited,
+  seen: Seen,
+  typed: string,
+  verdict: VerdictFact,
+): void {
   const { setUp } = benchOf(turn);
   turn.state.taken += 1;
   turn.taken.push({

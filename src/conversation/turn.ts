@@ -1,7 +1,7 @@
 // One turn of a conversation in the making: the state as it will be, and what is said and written; every part of the conversation works on it.
-import type { Destination } from '../chat/outgoing-message.ts';
+
 import type { Facts, Line, VerdictFact } from '../chat/facts.ts';
-import type { PictureRequest } from '../chat/outgoing-message.ts';
+import type { Destination, PictureRequest } from '../chat/outgoing-message.ts';
 import type { Lexicon } from '../measurement/lexicon.ts';
 import type { Content } from '../procedure/content.ts';
 import type { Machine } from '../procedure/machine.ts';
@@ -100,7 +100,9 @@ export function benchOf(turn: Turn): Bench {
   const machine = content.machines[setUp.machine];
   const stage = procedure && stageOf(procedure, setUp.stage);
   if (!procedure || !machine || !stage) {
-    throw new Error(`Set-up ${setUp.code} is pinned to content ${setUp.content}, which lacks its machine, procedure or stage.`);
+    throw new Error(
+      `Set-up ${setUp.code} is pinned to content ${setUp.content}, which lacks its machine, procedure or stage.`,
+    );
   }
   return { setUp, content, procedure, machine, stage };
 }

@@ -11,7 +11,18 @@ export interface Member {
 export interface CaseEntry {
   at: number;
   by: string | null;
-  what: 'opened' | 'taken' | 'passed' | 'returned' | 'closed' | 'reopened' | 'accepted' | 'asked' | 'jumped' | 'remark' | 'reminded';
+  what:
+    | 'opened'
+    | 'taken'
+    | 'passed'
+    | 'returned'
+    | 'closed'
+    | 'reopened'
+    | 'accepted'
+    | 'asked'
+    | 'jumped'
+    | 'remark'
+    | 'reminded';
   note: string | null;
 }
 
@@ -32,6 +43,9 @@ export interface Case {
   /** The latest of the owner's own words, for the card. */
   ownWords: string[];
   remindAt: number | null;
+  /** A measure that the holder asked for, whose answer the program takes. */
+  asking: string | null;
 }
 
-export const isOpen = (one: Case | null): one is Case => one !== null && one.state !== 'closed' && one.state !== 'returned';
+export const isOpen = (one: Case | null): one is Case =>
+  one !== null && one.state !== 'closed' && one.state !== 'returned';

@@ -1,0 +1,132 @@
+// Takes an answer that is no reading: a confirmation, a choice, a count, a figure from the manual; for text and buttons alike.
+import type { Heard } from '../measurement/heard.ts';
+import { targetFor } from '../procedure/machine.ts';
+import { advise } from './adjust.ts';
+import { askStage } from './ask-stage.ts';
+import { awaitedOf } from './awaited.ts';
+import { checkById } from './checks.ts';
+import { enterNext } from './enter-stage.ts';
+import { figure, unitOf } from './fill-in.ts';
+import { leaveAsIs, startWayBack, wayBackDone } from './give-up.ts';
+import { decideLink } from './menu.ts';
+import { answerCheck, followOdd, weighAnswer } from './odd-reading.ts';
+import { follow } from './outcome.ts';
+import { restate } from './restate.ts';
+import { afterActions } from './rig.ts';
+import { carry, line } from './say.ts';
+import { askBack, confirmHeard } from './take-reading.ts';
+import { benchOf, type Turn } from './turn.ts';
+
+/** A button, or a word that means one. The choice is known to be one of those offered. */
+export function choose(turn: Turn, choice: string): void {
+  const { state } = turn;
+  if (state.offered) return decideLink(turn, choice);
+  const bench = benchOf(turn);
+  const { setUp, stage } = bench;
+  if (setUp.heard) return confirmHeard(turn, choice === 'yes');
+  if (choice === 'jumping') return tellJumping(turn);
+  const { step } = setUp;
+  switch (step.kind) {
+    case 'cautions':
+      setUp.acknowledged.push(...step.cautions);
+      return step.before === 'turn' ? advise(turn) : askStage(turn);
+    case 'give-up':
+      if (choice === 'restore') return startWayBack(turn);
+      if (choice === 'leave') return leaveAsIs(turn);
+      setUp.step = { kind: 'stage' };
+      return askStage(turn);
+    case 'way-back':
+      return wayBackDone(turn);
+    case 'check': {
+      const ask = checkById(bench, step.check)?.ask;
+      return ask?.kind === 'choice' ? answerCheck(turn, ask.question, choice) : restate(turn);
+    }
+    case 'turned':
+    case 'fixed':
+      return restate(turn);
+    case 'stage':
+      break;
+  }
+  const { ask } = stage;
+  if (!ask) return restate(turn);
+  setUp.rig = afterActions(setUp.rig, setUp.doing, turn.scene.now);
+  setUp.doing = [];
+  if ('question' in ask) {
+    const answer = ask.answers.find((one) => one.id === choice);
+    setUp.answers[ask.question] = choice;
+    weighAnswer(bench, ask.question, choice);
+    if (answer?.outcome) return follow(turn, answer.outcome);
+  }
+  if ('target' in ask) {
+    // Without the figure there is nothing to set by.
+    setUp.checkOnly ??= 'no-figure';
+    carry(turn, [line('check-only-no-figure')]);
+  }
+  setUp.passed[stage.id] = 'passed';
+  enterNext(turn);
+}
+
+/** A number where a count, a figure from the manual, or nothing of the kind is asked for. */
+export function answerNumber(turn: Turn, heard: Heard, typed: string): void {
+  const { setUp, stage, machine } = benchOf(turn);
+  const { ask } = stage;
+  if (!ask || (heard.kind !== 'reading' && heard.kind !== 'unclear'))
+    return askBack(turn, 'unclear-nothing-understood');
+  if ('count' in ask) {
+    const count = countIn(typed);
+    if (count === null || count > 60) return askBack(turn, 'unclear-count');
+    setUp.counts[ask.count as string] = count;
+  } else if ('target' in ask) {
+    const target = targetFor(machine, ask.target, ask.at ?? null);
+    const value = heard.kind === 'reading' ? heard.value : (heard.meant?.[0]?.value ?? null);
+    if (value === null) return askBack(turn, 'unclear-nothing-understood');
+    const middle = target?.centre ?? null;
+    const [low, high] = target?.asked?.between ?? (middle === null ? [0, 5] : [middle * 0.5, middle * 1.6]);
+    if (value < low || value > high) {
+      carry(turn, [line('figure-out-of-reach', { low, high, unit: unitOf(ask.target) })]);
+      return restate(turn);
+    }
+    setUp.manual[ask.target] = value;
+    carry(turn, [
+      line('figure-taken', {
+        value: figure(value, heard.kind === 'reading' ? heard.resolution : 0.001),
+        unit: unitOf(ask.target),
+      }),
+    ]);
+  } else {
+    return askBack(turn, 'unclear-nothing-understood');
+  }
+  setUp.rig = afterActions(setUp.rig, setUp.doing, turn.scene.now);
+  setUp.doing = [];
+  setUp.passed[stage.id] = 'passed';
+  enterNext(turn);
+}
+
+/** "2", "2.5", "2 1/2", "about 3 turns": the count that stands in it; null where there is not just one. */
+function countIn(typed: string): number | null {
+  const text = typed.normalize('NFKC').replace(/[⁄∕]/gu, '/').replaceAll(',', '.');
+  const mixed = /(?:(\d+)\s+)?(\d+)\/(\d+)/u.exec(text);
+  if (mixed) {
+    const share = Number(mixed[2]) / Number(mixed[3]);
+    return Number.isFinite(share) ? Number(mixed[1] ?? 0) + share : null;
+  }
+  const numbers = text.match(/\d+(?:\.\d+)?/gu) ?? [];
+  return numbers.length === 1 ? Number(numbers[0]) : null;
+}
+
+/** The owner says that the figure jumps: it wanders, however far. */
+function tellJumping(turn: Turn): void {
+  const bench = benchOf(turn);
+  const awaited = awaitedOf(bench);
+  if (!awaited) return restate(turn);
+  const middle = bench.setUp.loop?.before ?? bench.setUp.found['signal-idle@as-found']?.value ?? 0.6;
+  const seen = { kind: 'range', low: middle - 0.05, high: middle + 0.05, resolution: 0.001 } as const;
+  followOdd(turn, bench, awaited, seen, {
+    result: 'implausible',
+    measure: awaited.measure,
+    unit: unitOf(awaited.measure),
+    value: null,
+    low: null,
+    high: null,
+  });
+}

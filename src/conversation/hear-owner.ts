@@ -1,0 +1,147 @@
+// One message of an owner, understood and answered: safety first, then the desk, then the steering words, then what is awaited.
+import type { IncomingMessage } from '../chat/incoming-message.ts';
+import { isOpen } from '../desk/case.ts';
+import { hear } from '../measurement/hear.ts';
+import type { Heard } from '../measurement/heard.ts';
+import type { Unit } from '../measurement/unit.ts';
+import { answerNumber, choose } from './answer.ts';
+import { awaitedOf } from './awaited.ts';
+import { isCommandWord } from './command-words.ts';
+import { relayToDesk } from './desk-relay.ts';
+import { askErase, decideErase } from './erase.ts';
+import { unitOf } from './fill-in.ts';
+import { chooseInMenu, decideLink, followLink, showMenu, typedChoice } from './menu.ts';
+import { raiseFlag } from './raise-flag.ts';
+import { restate } from './restate.ts';
+import { carry, line, sayCarried } from './say.ts';
+import { steer } from './steer.ts';
+import { askBack, hearReading } from './take-reading.ts';
+import { benchOf, type Turn } from './turn.ts';
+
+/** Silence this long (ms) while it is awake: power, probes and a fresh reading come first. */
+const longSilence = 45 * 60_000;
+
+export function hearOwner(turn: Turn, message: IncomingMessage): void {
+  const { state, scene } = turn;
+  const { body } = message;
+  const silent = state.setUp ? scene.now - state.setUp.touchedAt : 0;
+  if (state.setUp) state.setUp.touchedAt = scene.now;
+  switch (body.kind) {
+    case 'start':
+      return followLink(turn, body.procedure, body.machine);
+    case 'choice':
+      return hearChoice(turn, body.choice, body.of);
+    case 'picture':
+      relayToDesk(turn, message, null);
+      if (body.caption.trim() !== '') return hearText(turn, message, body.caption, silent);
+      carry(turn, [line(isOpen(state.case) ? 'picture-passed-on' : 'picture-kept')]);
+      return state.setUp && !state.setUp.held ? restate(turn) : sayCarried(turn);
+    case 'edited':
+      carry(turn, [line('edited')]);
+      return state.setUp ? restate(turn) : showMenu(turn);
+    case 'text':
+      return hearText(turn, message, body.text, silent);
+  }
+}
+
+function hearText(turn: Turn, message: IncomingMessage, text: string, silent: number): void {
+  const { state, scene } = turn;
+  const lexicons = scene.lexicons(state.language);
+  const heard = hear(text, awaitedUnit(turn), lexicons);
+  if (heard.kind === 'red-flag') {
+    relayToDesk(turn, message, null);
+    return raiseFlag(turn, heard.flag);
+  }
+  if (state.erasing) return decideErase(turn, heard.kind === 'word' && heard.word === 'yes');
+  if (isCommandWord(text, 'erase')) return askErase(turn);
+  if (isOpen(state.case)) {
+    relayToDesk(turn, message, heard);
+    // While a person has the chat the program is silent, but for what they ask of it.
+    if (state.case.state === 'taken' && !state.case.asking) return;
+  }
+  if (heard.kind === 'word') {
+    if (state.setUp?.held && heard.word !== 'human' && heard.word !== 'stop') return restate(turn);
+    if (state.setUp?.paused && heard.word !== 'stop' && heard.word !== 'human') return comeBack(turn);
+    return steer(turn, heard.word);
+  }
+  if (!state.setUp) return hearInMenu(turn, text);
+  if (state.setUp.held) return restate(turn);
+  if (state.offered) return askBack(turn, 'choose-one');
+  if (state.setUp.paused || (silent > longSilence && state.setUp.rig.awake)) return comeBack(turn);
+  hearAnswer(turn, heard, text);
+}
+
+function awaitedUnit(turn: Turn): Unit | null {
+  if (!turn.state.setUp) return null;
+  const bench = benchOf(turn);
+  const awaited = awaitedOf(bench);
+  if (awaited) return unitOf(awaited.measure) as Unit;
+  const { ask } = bench.stage;
+  if (ask && 'target' in ask && bench.setUp.step.kind === 'stage') return unitOf(ask.target) as Unit;
+  return null;
+}
+
+function hearAnswer(turn: Turn, heard: Heard, text: string): void {
+  const bench = benchOf(turn);
+  const { setUp, stage } = bench;
+  if (setUp.heard) {
+    // A number instead of yes or no is the correction.
+    if (heard.kind === 'reading' || (heard.kind === 'unclear' && heard.meant)) {
+      setUp.heard = null;
+      return hearReading(turn, heard, text);
+    }
+    return askBack(turn, 'choose-one');
+  }
+  const typed = typedLabel(turn, text);
+  if (typed !== null) return choose(turn, typed);
+  if (awaitedOf(bench)) return hearReading(turn, heard, text);
+  const { ask } = stage;
+  if (ask && setUp.step.kind === 'stage' && ('count' in ask || 'target' in ask)) {
+    return answerNumber(
+      turn,
+      'count' in ask && heard.kind !== 'reading' ? { kind: 'unclear', why: 'bare-figure' } : heard,
+      text,
+    );
+  }
+  askBack(turn, setUp.step.kind === 'stage' && ask && 'confirm' in ask ? 'confirm-wanted' : 'choose-one');
+}
+
+/** A choice's id typed out, as "none" or "skip". */
+function typedLabel(turn: Turn, text: string): string | null {
+  const wanted = text.trim().toLowerCase().replaceAll(/\s+/gu, '-');
+  return turn.state.latest?.choices.find((choice) => choice === wanted) ?? null;
+}
+
+function hearInMenu(turn: Turn, text: string): void {
+  const choice = turn.state.menu === null ? null : typedChoice(turn, text);
+  if (choice !== null) return chooseInMenu(turn, choice);
+  showMenu(turn);
+}
+
+/** A button acts only while it is the latest one; an older press is answered kindly and changes nothing. */
+function hearChoice(turn: Turn, choice: string, of: string | null): void {
+  const { state } = turn;
+  const current = state.latest;
+  const isCurrent =
+    current !== null && (of === null || of === current.id) && current.choices.includes(choice);
+  if (!isCurrent) {
+    carry(turn, [line(state.setUp || state.menu ? 'button-stale' : 'button-over')]);
+    return state.setUp?.held ? sayCarried(turn) : restate(turn);
+  }
+  if (state.erasing) return decideErase(turn, choice === 'yes');
+  if (state.offered) return decideLink(turn, choice);
+  if (!state.setUp) return state.menu === null ? showMenu(turn) : chooseInMenu(turn, choice);
+  if (state.setUp.paused && !state.setUp.held) return comeBack(turn);
+  if (state.setUp.held) return restate(turn);
+  choose(turn, choice);
+}
+
+/** After a pause: power, probes and a fresh reading first. */
+export function comeBack(turn: Turn): void {
+  const { setUp } = benchOf(turn);
+  setUp.paused = false;
+  setUp.heard = null;
+  setUp.rig = { ...setUp.rig, awake: false, awakeSince: null, engine: 'off' };
+  carry(turn, [line('come-back')]);
+  restate(turn);
+}

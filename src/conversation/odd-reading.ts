@@ -1,0 +1,300 @@
+// Leaves the straight path for a reading that makes no sense: weighs the causes, asks the one next check, and comes back; or calls a person.
+import type { CauseFact, VerdictFact } from '../chat/facts.ts';
+import type { Band, Evidence, Observation, Seen } from '../diagnosis/evidence.ts';
+import { addWeights, lastingWeights, likelihoods } from '../diagnosis/likelihoods.ts';
+import { type CheckAdvice, nextCheck } from '../diagnosis/next-check.ts';
+import { plausible } from '../diagnosis/plausible.ts';
+import { type Belief, likelyCauses, posterior, priorsOf } from '../diagnosis/posterior.ts';
+import { unexplained } from '../diagnosis/unexplained.ts';
+import { type Measure, measureIds } from '../procedure/vocabulary.ts';
+import { askReading, askStage } from './ask-stage.ts';
+import { type Awaited, awaitedOf } from './awaited.ts';
+import { callPerson } from './call-person.ts';
+import { checkById } from './checks.ts';
+import { jumpTo } from './enter-stage.ts';
+import { type Limits, limitsFor } from './limits.ts';
+import { carry, line, say } from './say.ts';
+import type { SetUp } from './state.ts';
+import { sweepLimits } from './sweep.ts';
+import { type Bench, benchOf, type Turn } from './turn.ts';
+
+export type { Seen } from '../diagnosis/evidence.ts';
+
+/** What the diagnosis is told of this reading. */
+function observationOf(bench: Bench, awaited: Awaited, seen: Seen): Observation {
+  const { setUp, stage } = bench;
+  const limits = seen.kind === 'series' ? null : limitsFor(bench, awaited.measure, awaited.situation);
+  const sweep = seen.kind === 'series' ? sweepLimits(bench, seen) : null;
+  const settable = stage.adjust !== undefined || stage.noteOnly || stage.failing !== undefined;
+  const observation: Observation = {
+    kind: 'observation',
+    measure: awaited.measure,
+    situation: awaited.situation ?? 'as-found',
+    seen,
+    expected: sweep ?? limits?.window ?? null,
+    settable,
+    supply: awaited.measure === 'supply-voltage' ? null : setUp.supply,
+  };
+  if (awaited.measure === 'idle-speed') observation.reach = 1200;
+  const before = setUp.found['signal-idle@as-found'];
+  const turned = setUp.counts['idle-stop'] ?? 0;
+  if (
+    awaited.measure === 'signal-closed-stop' &&
+    setUp.step.kind === 'stage' &&
+    !setUp.loop &&
+    before &&
+    turned >= 1
+  ) {
+    observation.previous = {
+      seen: { kind: 'value', value: before.value, resolution: before.resolution },
+      after: 'back-off:idle-stop',
+      expect: 'falls',
+    };
+  }
+  return observation;
+}
+
+/** Whether this reading can't come from a machine that is in order or only not set yet. */
+export function isOdd(bench: Bench, awaited: Awaited, seen: Seen): boolean {
+  if (bench.setUp.oddity?.settled) return false;
+  return plausible(observationOf(bench, awaited, seen)) === 'implausible';
+}
+
+/** The reading made sense: what it says of lasting causes is kept, the rest of the detour is over. */
+export function clearOdd(bench: Bench, awaited: Awaited, seen: Seen): void {
+  const { setUp, content } = bench;
+  const weights = likelihoods(content.faults, observationOf(bench, awaited, seen));
+  setUp.evidence = addWeights(setUp.evidence, lastingWeights(content.faults, weights));
+  setUp.oddity = null;
+}
+
+/** What an owner answered to a question of the procedure counts as evidence too. */
+export function weighAnswer(bench: Bench, question: string, answer: string): void {
+  const { setUp, content } = bench;
+  const weights = likelihoods(content.faults, { kind: 'answer', question, answer });
+  setUp.evidence = addWeights(setUp.evidence, lastingWeights(content.faults, weights));
+}
+
+export function followOdd(
+  turn: Turn,
+  bench: Bench,
+  awaited: Awaited,
+  seen: Seen,
+  verdict: VerdictFact,
+): void {
+  const { setUp, content } = bench;
+  const observation = observationOf(bench, awaited, seen);
+  const odd = setUp.oddity;
+  if (!odd) {
+    setUp.oddity = {
+      weights: likelihoods(content.faults, observation),
+      done: [awaited.measure],
+      seen,
+      under: setUp.step.kind === 'check' ? { kind: 'stage' } : setUp.step,
+      retakes: 0,
+      settled: false,
+    };
+  } else if (setUp.step.kind === 'check' || odd.retakes >= 0) {
+    odd.retakes += 1;
+    const last = odd.done.at(-1) ?? '';
+    if (sameSeen(odd.seen, seen)) {
+      odd.weights = addWeights(
+        odd.weights,
+        likelihoods(content.faults, { kind: 'tried', check: last, result: 'as-before' }),
+      );
+    } else {
+      odd.weights = addWeights(
+        lastingWeights(content.faults, odd.weights),
+        likelihoods(content.faults, observation),
+      );
+      if (last !== 'read-again') odd.done = odd.done.filter((one) => one !== last || odd.retakes > 6);
+    }
+    odd.seen = seen;
+  }
+  const facts = { verdict };
+  carry(turn, [oddLine(verdict, seen)], facts);
+  advise(turn, bench, observation.settable, seen.kind === 'series' ? null : observation);
+}
+
+/** The next check of lowest expected cost, or a person. */
+function advise(turn: Turn, bench: Bench, settable: boolean, observation: Observation | null): void {
+  const { setUp, content } = bench;
+  const odd = setUp.oddity;
+  if (!odd) return askStage(turn);
+  const belief = beliefOf(bench);
+  const advice = nextCheck(content.faults, belief, {
+    done: odd.done,
+    lacking: setUp.answers.tachometer === 'none' ? ['tachometer'] : [],
+    bands: bandsOf(bench),
+    supply: setUp.supply,
+    settable,
+  });
+  const helpless =
+    odd.retakes >= 1 && observation !== null && unexplained(content.faults, belief, [observation]);
+  if (advice.kind === 'call' || helpless || odd.retakes > 8) {
+    const reason = advice.kind === 'call' ? advice.reason : 'unknown-cause';
+    turn.carriedFacts.causes = ownersCauses(belief);
+    return callPerson(turn, { reason: `call-${reason}`, goOn: false, first: [line(`call-${reason}-owner`)] });
+  }
+  odd.done.push(advice.check);
+  if (advice.ask.kind === 'go-on') {
+    odd.settled = true;
+    setUp.step = odd.under;
+    carry(turn, [line(`check-${advice.check}`)]);
+    return askStage(turn);
+  }
+  askCheck(turn, bench, advice, belief);
+}
+
+function askCheck(turn: Turn, bench: Bench, advice: CheckAdvice, belief: Belief): void {
+  const likely = likelyCauses(belief).filter(
+    (cause) => cause.id !== 'nothing-wrong' && cause.id !== 'unknown',
+  );
+  bench.setUp.step = { kind: 'check', check: advice.check };
+  if (likely.length > 0) turn.carriedFacts.causes = ownersCauses(belief);
+  if (likely.some((cause) => cause.id === advice.cause)) carry(turn, [line(`fault-${advice.cause}-why`)]);
+  askCheckAgain(turn, advice.check);
+}
+
+/** The check's own question, said or said again. */
+export function askCheckAgain(turn: Turn, id: string): void {
+  const bench = benchOf(turn);
+  const check = checkById(bench, id);
+  if (!check) return askStage(turn);
+  const words = line(`check-${id}`);
+  const doing = check.do as Parameters<typeof askReading>[2];
+  const awaited = awaitedOf(bench);
+  if (check.ask.kind === 'choice') {
+    const { question } = check.ask;
+    const answers = content(bench).questions.find((one) => one.id === question)?.usual ?? {};
+    bench.setUp.doing = [...doing];
+    return say(turn, {
+      lines: [words],
+      facts: { ...(doing.length > 0 ? { do: [...doing] } : {}), ask: { kind: 'choice', question } },
+      buttons: [...Object.keys(answers), 'dont-know'].map((answer) => ({
+        id: answer,
+        label: line(`answer-${question}-${answer}`),
+      })),
+    });
+  }
+  const ask = bench.stage.ask;
+  if (check.ask.kind === 'retake' && ask && 'readings' in ask) {
+    bench.setUp.doing = [];
+    bench.setUp.extra = [...doing];
+    carry(turn, [words]);
+    return askStage(turn, { kind: 'check', check: id });
+  }
+  const measure =
+    check.ask.kind === 'reading' ? (check.ask.measure as Measure) : (awaited?.measure ?? 'signal-idle');
+  const own = check.ask.kind === 'retake' ? [...doing, ...stageHands(bench)] : doing;
+  askReading(turn, measure, own, [words], {}, [], doing);
+}
+
+/** What the stage's reading needs a hand for each time: a snap, a held grip; not what moves leads or takes parts off. */
+function stageHands({ stage }: Bench) {
+  return stage.do.filter((action) =>
+    ['open', 'snap', 'engage:fast-idle', 'release:fast-idle'].includes(action),
+  );
+}
+
+/** An answer to a check's question. */
+export function answerCheck(turn: Turn, question: string, answer: string): void {
+  const bench = benchOf(turn);
+  const odd = bench.setUp.oddity;
+  if (!odd) return askStage(turn);
+  odd.weights = addWeights(odd.weights, likelihoods(content(bench), { kind: 'answer', question, answer }));
+  odd.done.push(question);
+  advise(turn, bench, bench.stage.adjust !== undefined, null);
+}
+
+/** A reading of another measure that a check asked for: it weighs, and the odd reading is looked at again. */
+export function takeCheckReading(turn: Turn, bench: Bench, awaited: Awaited, seen: Seen): void {
+  const odd = bench.setUp.oddity;
+  if (!odd) return askStage(turn);
+  const evidence: Evidence = {
+    kind: 'observation',
+    measure: awaited.measure,
+    situation: awaited.situation ?? 'check',
+    seen,
+    expected: bandsOf(bench)[awaited.measure] ?? null,
+    settable: false,
+    supply: null,
+  };
+  odd.weights = addWeights(odd.weights, likelihoods(content(bench), evidence));
+  odd.done.push(awaited.measure);
+  advise(turn, bench, bench.stage.adjust !== undefined, null);
+}
+
+/** An answer that content calls a sign of a fault, as a sweep that jumped: looked at once more with the leads seen to, then a person. */
+export function followAnswer(turn: Turn): void {
+  const bench = benchOf(turn);
+  const { setUp, stage, procedure } = bench;
+  setUp.failures[stage.id] = (setUp.failures[stage.id] ?? 0) + 1;
+  const before = procedure.stages[procedure.stages.indexOf(stage) - 1];
+  if ((setUp.failures[stage.id] ?? 0) > 1 || !before) {
+    turn.carriedFacts.causes = ownersCauses(beliefOf(bench));
+    return callPerson(turn, {
+      reason: 'call-not-for-an-owner',
+      goOn: false,
+      first: [line('call-not-for-an-owner-owner')],
+    });
+  }
+  setUp.extra = ['check:leads'];
+  carry(turn, [line('jumped-once-more')]);
+  jumpTo(turn, before.id);
+}
+
+export function beliefOf({ setUp, content: { faults } }: Bench): Belief {
+  return posterior(
+    faults,
+    priorsOf(faults, setUp.oddity ? 'odd-reading' : 'complaint'),
+    addWeights(setUp.evidence, setUp.oddity?.weights ?? {}),
+  );
+}
+
+/** With shares, for the desk. */
+export function desksCauses(belief: Belief): CauseFact[] {
+  return belief.causes
+    .filter((cause) => cause.probability >= 0.01)
+    .slice(0, 6)
+    .map(({ id, row, probability }) => ({ id, row, probability: Number(probability.toFixed(3)) }));
+}
+
+function ownersCauses(belief: Belief): CauseFact[] {
+  return likelyCauses(belief).map(({ id, row }) => ({ id, row }));
+}
+
+function bandsOf(bench: Bench): Record<string, Band> {
+  return Object.fromEntries(
+    measureIds.flatMap((measure) => {
+      const limits: Limits | null = limitsFor(bench, measure, null);
+      return limits ? [[measure, limits.window] as const] : [];
+    }),
+  );
+}
+
+const content = (bench: Bench) => bench.content.faults;
+
+function oddLine(verdict: VerdictFact, seen: Seen) {
+  if (seen.kind === 'overload') return line('odd-overload');
+  if (seen.kind === 'none') return line('odd-nothing');
+  if (seen.kind === 'series') return line('odd-sweep');
+  const digits = Math.max(0, -Math.floor(Math.log10(seen.resolution) + 1e-9));
+  if (seen.kind === 'range') {
+    return line('odd-range', {
+      low: { value: seen.low, digits },
+      high: { value: seen.high, digits },
+      unit: verdict.unit,
+    });
+  }
+  return line('odd-value', { value: { value: seen.value, digits }, unit: verdict.unit });
+}
+
+function sameSeen(a: Seen, b: Seen): boolean {
+  if (a.kind === 'value' && b.kind === 'value')
+    return Math.abs(a.value - b.value) <= 3 * Math.max(a.resolution, b.resolution);
+  return a.kind === b.kind && a.kind !== 'series';
+}
+
+/** A detour under way. */
+export type Oddity = NonNullable<SetUp['oddity']>;

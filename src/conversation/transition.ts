@@ -1,0 +1,75 @@
+// The state machine: a conversation's state and one event in, the next state and what is said and written out; pure, called by the inbox.
+import type { IncomingMessage } from '../chat/incoming-message.ts';
+import { fallDue } from './fall-due.ts';
+import { hearOwner } from './hear-owner.ts';
+import { hearStaff } from './hear-staff.ts';
+import { type Conversation, newConversation, stateVersion } from './state.ts';
+import { type Scene, startTurn, type Turn } from './turn.ts';
+
+export type Event =
+  | { kind: 'message'; message: IncomingMessage; language: string }
+  /** The instant came that was asked for. */
+  | { kind: 'due' }
+  /** A message of this conversation was refused for good. */
+  | { kind: 'refused'; to: 'owner' | 'desk'; why: string };
+
+/**
+ * `state` is null before the first message; it belongs to the transition from here on and must not be used again.
+ * The same state, event and scene give the same turn.
+ */
+export function transition(scene: Scene, state: Conversation | null, event: Event): Turn {
+  const turn = startTurn(scene, state ?? begin(event));
+  switch (event.kind) {
+    case 'message': {
+      const { message } = event;
+      if (message.role === 'staff') {
+        hearStaff(turn, message);
+        break;
+      }
+      const { owner } = turn.state;
+      owner.chat = message.chat;
+      owner.name = message.name ?? owner.name;
+      turn.state.language = event.language;
+      hearOwner(turn, message);
+      break;
+    }
+    case 'due':
+      fallDue(turn);
+      break;
+    case 'refused':
+      break;
+  }
+  return turn;
+}
+
+/** When the clock should next wake this conversation; null for never. */
+export function dueAt(state: Conversation, awakeMinutes: number | null): number | null {
+  const instants: number[] = [];
+  if (state.case?.remindAt != null) instants.push(state.case.remindAt);
+  const rig = state.setUp?.rig;
+  if (rig?.awakeSince != null && rig.engine === 'off' && awakeMinutes !== null && !state.setUp?.paused) {
+    instants.push(rig.awakeSince + awakeMinutes * 60_000);
+  }
+  return instants.length === 0 ? null : Math.min(...instants);
+}
+
+function begin(event: Event): Conversation {
+  if (event.kind !== 'message') throw new Error('A conversation begins with a message.');
+  const { message } = event;
+  return newConversation(
+    { platform: message.platform, person: message.person, chat: message.chat, name: message.name },
+    event.language,
+  );
+}
+
+/** The stored state, or an error that names a version this program does not know. */
+export function readState(stored: unknown): Conversation | null {
+  if (stored === null) return null;
+  const { version } = stored as { version?: unknown };
+  if (version !== stateVersion) {
+    throw new Error(
+      `This chat was kept by another version of the program (${String(version)}, here ${stateVersion}).`,
+    );
+  }
+  return stored as Conversation;
+}
