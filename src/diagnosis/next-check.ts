@@ -104,7 +104,7 @@ function isOpen(check: Check, beliefs: Beliefs, { done, lacking, settable }: Sit
   const times = done.filter((one) => one === check.id).length;
   if (times === 0) return true;
   // A mend that did nothing is asked for once more where hardly anything else fits: people look without seeing.
-  return check.ask.kind === 'retake' && times === 1 && chanceToMend(check, beliefs) > 0.5;
+  return check.ask.kind === 'retake' && times === 1 && chanceToMend(check, beliefs) > 0.35;
 }
 
 function chanceToMend(check: Check, beliefs: Beliefs): number {

@@ -57,6 +57,8 @@ export function waysOf(predictor: Predictor, supplyMeasured: boolean): Way[] {
       return [way(share, { spread: predictor.spread })];
     case 'right':
       return [way(share, { spread: predictor.spread, right: true })];
+    case 'mis-set':
+      return [way(share, { give: predictor.give, right: true })];
     case 'shifted':
       return [way(share, { offset: predictor.by, give: predictor.give, spread: predictor.spread })];
     case 'scaled':
@@ -96,8 +98,8 @@ export function waysOf(predictor: Predictor, supplyMeasured: boolean): Way[] {
       return [way(share, { digit: predictor.digit })];
     case 'bar-angle':
       return [
-        way(share * 0.8, { offset: predictor.by / 2, give: predictor.by / 2 }),
-        way(share * 0.2, { offset: predictor.by / 2, wander: predictor.by }),
+        way(share * 0.9, { offset: predictor.by / 2, give: predictor.by / 2 }),
+        way(share * 0.1, { offset: predictor.by / 2, wander: predictor.by }),
       ];
     case 'frozen':
       return [way(share, { give: predictor.give, follows: 0 })];

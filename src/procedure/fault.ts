@@ -15,6 +15,8 @@ export const predictorSchema = z.discriminatedUnion('kind', [
   z.strictObject({ kind: z.literal('same'), share: share.default(1), spread }),
   /** The healthy machine's figure, and set as it should be. */
   z.strictObject({ kind: z.literal('right'), share: share.default(1), spread }),
+  /** Set off its mark: the rightly set figure, moved by up to `give`. */
+  z.strictObject({ kind: z.literal('mis-set'), share: share.default(1), give: z.number().positive() }),
   z.strictObject({
     kind: z.literal('shifted'),
     share: share.default(1),
