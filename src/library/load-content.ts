@@ -5,6 +5,7 @@ import { type FaultContent, faultFileSchema, joinFaultFiles } from '../procedure
 import { type Machine, machineSchema } from '../procedure/machine.ts';
 import { type Procedure, procedureSchema } from '../procedure/procedure.ts';
 import { type Workshop, workshopSchema } from '../procedure/workshop.ts';
+import { byId } from './by-id.ts';
 import { type ContentFiles, checkAcross } from './check-across.ts';
 import { type Edition, makeEdition } from './edition.ts';
 import { loadWords } from './load-words.ts';
