@@ -10,7 +10,7 @@ export interface Hand {
 /** What a hand does at a time (common practice, no source). */
 export const hands: Record<MoveUnit, Hand> = {
   turn: { smallest: 1 / 16, largest: 2 },
-  click: { smallest: 1, largest: 8 },
+  click: { smallest: 1, largest: 12 },
   nudge: { smallest: 1, largest: 6 },
   mm: { smallest: 0.5, largest: 3 },
 };

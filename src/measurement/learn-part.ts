@@ -32,6 +32,8 @@ export interface Learned {
   deadBand: number;
   /** Units turned in one direction, last, without any change. */
   consumed: number;
+  /** The part bears: there is no slack in the next move, unless the part is backed off first. */
+  touching: boolean;
   /** How many moves tell how far a unit goes. */
   told: number;
 }
@@ -47,7 +49,7 @@ export function learn(prior: Prior, trials: readonly Trial[], noise: number): Le
   const told = trials.filter((trial) => moved(trial, noise) && !isTooFar(prior, trial, noise));
   const sense = weighSense(prior.sense, told, trials[0]);
   const consumed = turnedFreely(trials, noise);
-  const touching = consumed === 0 && trials.length > 0;
+  const touching = bears(trials, noise);
   const agreeing = told.filter((trial) => !trial.watched && signOf(trial) === sense);
   // A move with slack in it shows less than the part can do; such moves count only where there are no others.
   const clean = agreeing.filter((trial) => !trial.slack);
@@ -60,6 +62,7 @@ export function learn(prior: Prior, trials: readonly Trial[], noise: number): Le
     spread: ratios.length < 3 ? spread / (1 + ratios.length) : Math.max(robustSpread(ratios), noise),
     deadBand: touching ? 0 : Math.max(0, (prior.deadBand ?? 0) - consumed),
     consumed,
+    touching,
     told: ratios.length,
   };
 }
@@ -74,15 +77,18 @@ export function isTooFar(prior: Prior, trial: Trial, noise: number): boolean {
 
 /**
  * Log-odds, as each move may have gone the wrong way or been misread: the first turn of a part by one owner in ten
- * (common practice, no source), later ones seldom. A watched move tells little: the owner turns back by the meter.
+ * (common practice, no source), later ones seldom. Where the owner turned by the meter, coming nearer tells little,
+ * for a hand turns back by what it sees; going away tells nearly as much as any other move.
  */
 function weighSense(known: Sense, told: readonly Trial[], first: Trial | undefined): Sense {
-  const prior = known * logOdds(0.02);
-  const odds = told.reduce((sum, trial) => {
-    const wrong = trial.watched ? 0.25 : trial === first ? 0.1 : 0.04;
-    return sum + signOf(trial) * logOdds(wrong);
-  }, prior);
-  return Math.abs(odds) < 0.5 ? known : odds > 0 ? 1 : -1;
+  let odds = known * logOdds(0.02);
+  for (const trial of told) {
+    const sign = signOf(trial);
+    const away = sign * odds < 0;
+    const wrong = trial.watched ? (away ? 0.08 : 0.25) : trial === first ? 0.1 : 0.04;
+    odds += sign * logOdds(wrong);
+  }
+  return Math.abs(odds) < 0.1 ? known : odds > 0 ? 1 : -1;
 }
 
 function logOdds(wrong: number): number {
@@ -97,12 +103,26 @@ function moved(trial: Trial, noise: number): boolean {
   return trial.amount !== 0 && Math.abs(trial.after - trial.before) > noise;
 }
 
+/** Unchanged though it was moved, where it may have turned freely; elsewhere that only means that nobody turned it. */
+export function isFree(trial: Trial, noise: number): boolean {
+  return trial.slack && !moved(trial, noise);
+}
+
+/** Units turned freely in the last direction, since the last move that did anything. */
 function turnedFreely(trials: readonly Trial[], noise: number): number {
   const direction = Math.sign(trials.at(-1)?.amount ?? 0);
-  const sinceChange = trials.slice(
-    trials.findLastIndex((trial) => moved(trial, noise) || Math.sign(trial.amount) !== direction) + 1,
+  const last = trials.findLastIndex(
+    (trial) => !isFree(trial, noise) || Math.sign(trial.amount) !== direction,
   );
-  return sinceChange.reduce((sum, trial) => sum + Math.abs(trial.amount), 0);
+  return trials.slice(last + 1).reduce((sum, trial) => sum + Math.abs(trial.amount), 0);
+}
+
+/** Whether the part bears now: the last move told, and did not bring the reading back to where it stood while nothing bore. */
+function bears(trials: readonly Trial[], noise: number): boolean {
+  const last = trials.at(-1);
+  if (!last || isFree(last, noise)) return false;
+  const floor = trials.findLast((trial) => isFree(trial, noise))?.after;
+  return floor === undefined || Math.abs(last.after - floor) > noise;
 }
 
 /** One bad reading must not make a part look five times as lively as any of its kind. */

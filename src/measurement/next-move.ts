@@ -1,7 +1,7 @@
 // What to turn next: which way and how far, or why turning on does not help; for the conversation.
 import { tidy } from './counts.ts';
 import { type Hand, handAmount, type MoveUnit } from './hand-amount.ts';
-import type { Learned, Trial } from './learn-part.ts';
+import { isFree, type Learned, type Trial } from './learn-part.ts';
 import { contains, type Window } from './window.ts';
 
 export interface AdjustablePart {
@@ -69,8 +69,9 @@ function stuckBecause(
   const oneWay = new Set(free.map((trial) => Math.sign(trial.amount))).size === 1;
   if (unit === 'nudge' && learned.sense !== 0 && unmoved >= 2 && oneWay) return 'slots-at-end';
 
-  // Turning through a dead band brings nothing nearer either, and is right.
-  const judged = loop.filter((trial) => !(trial.slack && isUnmoved(trial, noise) && learned.deadBand > 0));
+  // Turning through a dead band brings nothing nearer either, and is right: it is borne a little longer.
+  const judged = loop.filter((trial) => !isFree(trial, noise));
+  if (free.length > patience && free.every((trial) => trial.slack)) return 'moves-stop-helping';
   const distances = [judged[0]?.before ?? aim, ...judged.map((trial) => trial.after)].map((value) =>
     Math.abs(value - aim),
   );
