@@ -26,6 +26,13 @@ function everythingRead(seed: string, plan: Plan): string {
   const series: Facts = { ask: { kind: 'readings', measure: 'signal-sweep', unit: 'V', count: 9 } };
   const jumps: Facts = { ask: { kind: 'choice', question: 'sweep-jumps' } };
   const move = { part: 'sensor-body', direction: 'clockwise', amount: 3, unit: 'nudge' } as const;
+  const stopIn = {
+    part: 'idle-stop',
+    direction: 'in',
+    amount: 1,
+    unit: 'turn',
+    until: { low: 0.72, high: 0.74 },
+  } as const;
   const asked = [
     reading('battery-voltage', ['probe-battery']),
     reading('supply-voltage', ['probe-supply', 'wake']),
@@ -39,7 +46,8 @@ function everythingRead(seed: string, plan: Plan): string {
     reading('signal-wide-open', ['open']),
     reading('signal-closed-stop', ['close', 'back-off:fast-idle', 'back-off:idle-stop']),
     reading('signal-closed-stop', ['loosen:sensor-screws'], { move }),
-    reading('idle-speed', ['tighten:sensor-screws', 'start-engine']),
+    reading('signal-idle', ['tighten:sensor-screws'], { move: stopIn }),
+    reading('idle-speed', ['start-engine']),
     reading('signal-idle', ['stop-engine', 'wake']),
   ];
   return asked.map((one) => JSON.stringify(owner.reply([one]).line)).join('\n');

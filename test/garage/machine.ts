@@ -199,6 +199,9 @@ export function settle(machine: Machine, random: Random): void {
   }
 }
 
+/** Below so many 1/min the engine dies. Common practice, no source. */
+const leastSpeed = 600;
+
 /** What a tachometer without error shows. */
 export function engineSpeed(machine: Machine): number {
   const { running, slope, need } = machine.engine;
@@ -207,5 +210,5 @@ export function engineSpeed(machine: Machine): number {
   // Common practice, no source: far above idle the engine gains less for each further bit of opening.
   const speed =
     nominal.idleSpeed + slope * Math.min(excess, 0.05) + slope * 0.35 * Math.max(0, excess - 0.05);
-  return Math.max(0, speed);
+  return speed < leastSpeed ? 0 : speed;
 }

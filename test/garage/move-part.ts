@@ -34,7 +34,7 @@ export function movePart(scene: Scene, advised: MoveFact, measure: string | null
   switch (advised.part) {
     case 'sensor-body':
       if (random.chance(scene.leads.slipping)) scene.leads.fault = 'not-touching';
-      turnWatching(scene, band, measure, random, {
+      turnWatching(scene, band, wrong, measure, random, {
         step: (forward) => parts.nudgeSensor(machine, positive === forward, random),
         blind: Math.max(1, Math.round(advised.amount)),
         most: Math.max(12, Math.round(advised.amount * 3)),
@@ -44,7 +44,7 @@ export function movePart(scene: Scene, advised: MoveFact, measure: string | null
       });
       break;
     case 'idle-stop':
-      turnWatching(scene, band, measure, random, {
+      turnWatching(scene, band, wrong, measure, random, {
         step: (forward) => {
           parts.turnStop(machine, positive === forward ? leastTurn : -leastTurn, random);
           return true;
@@ -86,6 +86,7 @@ interface Turning {
 function turnWatching(
   scene: Scene,
   band: { low: number; high: number } | null,
+  wrong: boolean,
   measure: string | null,
   random: Random,
   turning: Turning,
@@ -96,7 +97,12 @@ function turnWatching(
     return display.kind === 'number' && Math.abs(display.value) > 0.02 ? display.value : null;
   };
   if (!band) {
-    for (let i = 0; i < turning.blind; i++) turning.step(true);
+    // Whoever turns the wrong way on a running engine hears it at once, and stops.
+    const heard = scene.machine.engine.running ? engineSpeed(scene.machine) : null;
+    for (let i = 0; i < turning.blind; i++) {
+      turning.step(true);
+      if (wrong && heard !== null && Math.abs(engineSpeed(scene.machine) - heard) > 150) break;
+    }
     turning.letGo();
     return;
   }

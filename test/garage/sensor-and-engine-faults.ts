@@ -87,12 +87,12 @@ export const engineWrong: readonly Fault[] = [
   lasting('signal-broken', '18', 'engine', (machine, random) => {
     // The sensor's own side reads right; the unit, which sees an open wire, falls back on a figure of its own.
     machine.wiring.signalBroken = true;
-    machine.engine.need += random.between(0.07, 0.11);
+    machine.engine.need += random.between(0.05, 0.065);
   }),
   lasting('air-leak', null, 'engine', (machine, random) => {
     machine.engine.need -= random.between(0.06, 0.075);
   }),
   lasting('dirty-bore-or-valves', null, 'engine', (machine, random) => {
-    machine.engine.need += random.between(0.07, 0.11);
+    machine.engine.need += random.between(0.05, 0.065);
   }),
 ];
