@@ -92,7 +92,7 @@ function valueLines(readings: Record<string, Kept>): Line[] {
   const latest = new Map(passed.map(([key, kept]) => [labelOf(key), { key, kept }]));
   return [...latest.values()].map(({ key, kept }) =>
     line('record-value', {
-      measure: line(labelOf(key)),
+      measure: line(`measure-${labelOf(key)}`),
       value: figure(kept.value, kept.resolution),
       unit: measures[measureOf(key) as Measure].unit,
     }),
@@ -101,6 +101,4 @@ function valueLines(readings: Record<string, Kept>): Line[] {
 
 /** Warm and static idle are named apart; the rest by the measure alone. */
 const labelOf = (key: string): string =>
-  key === 'signal-idle@warm' || key === 'signal-idle@static'
-    ? `measure-${key.replace('@', '-')}`
-    : `measure-${measureOf(key)}`;
+  key === 'signal-idle@warm' || key === 'signal-idle@static' ? key.replace('@', '-') : measureOf(key);

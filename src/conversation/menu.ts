@@ -138,5 +138,10 @@ function openSetUp(turn: Turn, procedure: string, machine: string): void {
   state.setUp = newSetUp(code, scene.current.hash, procedure, machine, first.id, scene.now);
   const own = scene.current.machines[machine];
   carry(turn, [line('set-up-opened', { machine: own ? inLanguage(own.name, state.language) : machine })]);
+  if (own?.sensor.adjustable === 'no') {
+    state.setUp.checkOnly = 'not-adjustable';
+    carry(turn, [line('check-only-not-adjustable')]);
+  }
+  carry(turn, [line('')]);
   enterStage(turn, first);
 }

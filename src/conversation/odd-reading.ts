@@ -130,7 +130,7 @@ function advise(turn: Turn, bench: Bench, settable: boolean, observation: Observ
     settable,
   });
   const helpless =
-    odd.retakes >= 1 && observation !== null && unexplained(content.faults, belief, [observation]);
+    odd.retakes >= 1 && observation !== null && unexplained(belief, [observation]);
   if (advice.kind === 'call' || helpless || odd.retakes > 8) {
     const reason = advice.kind === 'call' ? advice.reason : 'unknown-cause';
     turn.carriedFacts.causes = ownersCauses(belief);

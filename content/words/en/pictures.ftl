@@ -61,6 +61,8 @@ sweep-not-wide-open = not wide open
 sweep-nothing = nothing found
 sweep-alternative = { $label }: { $count } readings from closed to wide open and back; { $found }.
 
+connector-title = Throttle sensor plug
+connector-wire-unknown = wire colour not known
 connector-red = RED lead
 connector-black = BLACK lead
 connector-pin = pin { $pin }
@@ -88,6 +90,14 @@ connector-colour-violet = violet
 connector-colour-pink = pink
 connector-alternative = { $title }, seen from the wire side. Red lead: { $red }. Black lead: { $black }.
 
+part-name-sensor-body = Sensor body
+part-name-upper-screw = Sensor, upper screw
+part-name-lower-screw = Sensor, lower screw
+part-name-idle-stop = Idle stop screw
+part-name-fast-idle = Fast-idle knob
+part-name-cable = Throttle cable
+part-name-chain-adjuster = Chain adjuster
+part-name-preload-collar = Preload collar
 part-amount = { $amount } { $way }
 part-way-in = in
 part-way-out = out
@@ -101,7 +111,8 @@ part-lowers = lowers the reading
 part-seen-facing = as you face it
 part-seen-below = it faces down: look up at it from below
 part-factory-stop = The painted factory stop: never touch it
-part-alternative = { $title }: { $amount } { $way }.
+part-alternative = { $title }: { $move }, { $way }.
+part-alternative-where = { $title }. Where it is: { $where }.
 
 causes-none = No cause fits the readings
 causes-more = … { $count } more

@@ -69,7 +69,7 @@ throttle-sensor-manual-fast-idle = What does your manual give with the fast idle
 throttle-sensor-manual-speed = Which idle speed does your manual give, warm?
 
 throttle-sensor-battery = Nothing switched on.
-throttle-sensor-bench-supply = It has no battery. Connect the bench supply: 12 V, its fuse in. Then tap Done.
+throttle-sensor-bench-supply = It has no battery. Connect the bench supply, its fuse in. Then tap Done.
 
 throttle-sensor-knob-out = It must stay out by itself.
 throttle-sensor-free-play = You should feel a little slack at the grip before anything moves.

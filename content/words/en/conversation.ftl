@@ -1,0 +1,293 @@
+# What the program itself says in every procedure. $value, $low, $high, $amount are figures; $unit is a unit's sign.
+
+greeting = Hello. I am the set-up guide of { $workshop }: a program, with people behind it.
+greeting-scope = I guide, you decide. Your maker's manual, local rules and licensed trades come first.
+greeting-kept = I keep what you send for { $days } days. You and the workshop's desk can read it. "erase me" deletes it; "person" calls somebody.
+menu-procedure = What would you like to do?
+menu-machine = Which machine is it?
+set-up-opened = { $machine }: we take it step by step.
+
+link-unknown = That link leads to something I do not have.
+link-replace = You have a set-up open. Keep it, or start the new one?
+link-keep = Keep it
+link-start-new = Start the new one
+link-left-as-is = The other set-up ends here. What was turned stays as it is.
+
+button-done = Done
+button-understood = Understood
+button-skip = Skip
+button-yes = Yes
+button-no = No
+button-jumping = It jumps
+button-stale = That button is from earlier. Here is where we are.
+button-over = That is over. Here is what I can do.
+
+ask-number = Send the number.
+ask-speed = Send the idle speed.
+ask-readings = Send all { $count } numbers in one message, in order.
+
+heard-question = Is that { $value } { $unit }?
+heard-as = { $typed } = { $value } { $unit }
+send-again = Then send it once more.
+send-all-at-once = Send them all in one message, from closed to closed.
+read-again = That is a big step. Look again and send every digit.
+number-wanted = I need the number from the meter.
+choose-one = Please choose one.
+confirm-wanted = Tap Done when it is so.
+not-yet = Take your time. Tap Done when it is so.
+picture-kept = Thank you for the picture. I can't read it; a person at the desk can.
+picture-passed-on = The picture went to the desk.
+edited = I saw that you changed a message. I go by new messages only: send it again.
+
+unclear-nothing-understood = I did not understand that.
+unclear-two-meanings = That could mean two things.
+unclear-bare-figure = Send it with its decimal point, or with its unit.
+unclear-wrong-quantity = That is another unit. Set the meter to DC volts.
+unclear-malformed-number = I can't make out the number. Send just its digits.
+unclear-sign-or-bullet = Is that a minus sign? Send the number with or without it.
+unclear-bound-only = Send what the display shows, all digits.
+unclear-refers-back = Read it afresh and send the number.
+unclear-too-long = That is too long for me. Send just the number.
+unclear-one-number = Send one number: what the meter shows now.
+unclear-count = How many? Send one number.
+unclear-digits = That is too coarse to tell. Set the meter to the range that shows steps of { $digit }.
+unclear-meter = This meter can't tell that closely.
+
+verdict-pass = { $value } { $unit }. Right.
+verdict-loose = { $value } { $unit }. Hold it there.
+verdict-out = { $value } { $unit }. It should show { $low } to { $high }.
+verdict-out-high = { $value } { $unit }. It should show { $high } or less.
+verdict-out-low = { $value } { $unit }. It should show { $low } or more.
+verdict-sweep-pass = It rises all the way and comes back. Right.
+noted = { $value } { $unit }, noted.
+loop-high = { $value }. Too high.
+loop-low = { $value }. Too low.
+
+odd-value = { $value } { $unit } does not fit.
+odd-range = { $low } to { $high } { $unit }: it wanders.
+odd-overload = The meter is over its range.
+odd-nothing = The meter shows nothing.
+odd-sweep = The sweep does not rise and fall as it should.
+asleep-again = It went to sleep, or the meter did. Wake it.
+jumped-once-more = Once more, with the leads seen to.
+
+move-until = Stop at { $low } to { $high }. Let go.
+move-sensor-body-clockwise = Turn the sensor { $amount ->
+    [1] a hair
+   *[other] { $amount } hairs
+ } clockwise.
+move-sensor-body-counter-clockwise = Turn the sensor { $amount ->
+    [1] a hair
+   *[other] { $amount } hairs
+ } counter-clockwise.
+move-idle-stop-in = Idle stop in, about { $amount } { $amount ->
+    [1] turn
+   *[other] turns
+ }.
+move-idle-stop-out = Idle stop out, about { $amount } { $amount ->
+    [1] turn
+   *[other] turns
+ }.
+move-fast-idle-in = Knob in, { $amount } { $amount ->
+    [1] click
+   *[other] clicks
+ }.
+move-fast-idle-out = Knob out, { $amount } { $amount ->
+    [1] click
+   *[other] clicks
+ }.
+move-upper-screw-in = Upper screw in, a hair.
+move-upper-screw-out = Upper screw out, a hair.
+move-lower-screw-in = Lower screw in, a hair.
+move-lower-screw-out = Lower screw out, a hair.
+move-cable-more = Give the cable { $amount } mm more play.
+move-cable-less = Give the cable { $amount } mm less play.
+
+do-wake = { $wake }
+do-sleep = Let it go back to sleep: unplug what woke it.
+do-probe = Red lead on the { $signal }, black on the { $ground }.
+do-probe-supply = Red lead on the { $supply }, black on the { $ground }.
+do-probe-ground = Red lead on the { $ground }, black on battery minus.
+do-probe-battery = Red lead on battery plus, black on battery minus.
+do-unprobe = Take the pins out.
+do-back-off-idle-stop = Idle stop: { $where }. Turn it out.
+do-back-off-fast-idle = Fast idle: { $where }. Turn it out.
+do-free-play-cable = Give the throttle cable free play.
+do-turn-bars = Turn the bars lock to lock.
+do-mark-sensor-body = Mark where the sensor sits.
+do-restore-sensor-body = Put the sensor back to your mark.
+do-loosen-sensor-screws = Loosen both sensor screws until it turns with some drag.
+do-tighten-sensor-screws = Hold it. Nip up both screws in turn, a little each. Hands off, wait a moment.
+do-open = Open the throttle fully.
+do-close = Close the throttle.
+do-snap = Snap the throttle open and let go.
+do-engage-fast-idle = Push the fast idle knob in.
+do-release-fast-idle = Roll the grip shut so that the fast idle knob springs out.
+do-start-engine = Start the engine.
+do-stop-engine = Stop the engine.
+do-check-leads = Look which wires the pins sit in. Put them right.
+do-check-meter = Look at the meter: DC volts, range, HOLD off.
+do-check-cable = Turn the bars and watch the reading. Mend a tight cable.
+do-check-screws = Push the sensor by hand and watch the reading. Tighten what is loose.
+
+wire-supply = supply wire
+wire-signal = signal wire
+wire-ground = ground wire
+wire-plain = { $colour } wire
+wire-striped = { $colour } wire with { $stripe } stripe
+colour-black = black
+colour-white = white
+colour-grey = grey
+colour-brown = brown
+colour-red = red
+colour-orange = orange
+colour-yellow = yellow
+colour-green = green
+colour-light-green = light green
+colour-blue = blue
+colour-light-blue = light blue
+colour-violet = violet
+colour-pink = pink
+tool-any = the right tool
+part-sensor-body = sensor
+part-upper-screw = upper screw
+part-lower-screw = lower screw
+part-idle-stop = idle stop
+part-fast-idle = fast idle
+part-cable = cable
+part-chain-adjuster = chain adjuster
+part-preload-collar = preload collar
+
+measure-supply-voltage = Supply
+measure-ground-drop = Ground drop
+measure-battery-voltage = Battery
+measure-charging-voltage = Charging
+measure-signal-closed-stop = Closed stop
+measure-signal-idle = Idle
+measure-signal-idle-static = Idle, engine off
+measure-signal-idle-warm = Idle, warm
+measure-signal-fast-idle = Fast idle
+measure-signal-released = Released
+measure-signal-wide-open = Wide open
+measure-signal-sweep = Sweep
+measure-signal-snapped = After a snap
+measure-idle-speed = Idle speed
+measure-free-play = Free play
+measure-chain-slack = Chain slack
+measure-rider-sag = Rider sag
+measure-free-sag = Free sag
+measure-tyre-pressure = Tyre pressure
+
+caution-guidance-only = This is guidance. The maker's manual, local rules and licensed trades come first. If in doubt, stop and ask.
+caution-fuel-and-heat = No flame or spark near fuel. Cold engine only. Never strap the throttle open, never open a fuel line.
+caution-battery-care = Rings and watch off. Keep the leads apart: a short can burn you.
+caution-back-probing = Slide thin pins in along the wire seals. Never pierce a wire. Keep the pins apart: supply on ground can kill the control unit.
+caution-waking = Neutral, hands clear. A starter button may crank it. Anything warm, smoking or a pump that runs on: unplug and tell me.
+caution-stops-off = While the stops are off, nobody presses the starter.
+caution-loose-sensor = While the sensor is loose, nobody presses the starter. Fingers clear of the throttle plate.
+caution-running-engine = Exhaust gas kills: outdoors only. Hands, leads and clothes clear of chain, wheel and exhaust. If it races, kill switch.
+caution-hot-engine = It is running and hot. Turn the idle stop from the side, clear of exhaust and fan.
+
+figure-taken = { $value } { $unit }, from your manual.
+figure-out-of-reach = That can't be right: I expect { $low } to { $high } { $unit }. Look it up again.
+
+check-only-by-wire = A throttle without a cable has a powered plate that can trap fingers. We only measure; nothing gets set here.
+check-only-riveted = A fixed sensor is not set. We only measure.
+check-only-not-known = As long as that is not known, we only measure and turn nothing.
+check-only-map-not-known = Without knowing the map, there is no figure to set to. We only measure.
+check-only-codes = A stored code comes first. We only measure, and set nothing.
+check-only-dirty-bore = Clean the bore first: set on dirt, it is wrong again tomorrow. We only measure.
+check-only-no-figure = Without a figure there is nothing to set to. We only measure.
+check-only-not-adjustable = This machine's sensor is fixed and is not set. We only measure.
+
+help = Type a number, or: done, back, repeat, pause, stop, person. Smoke, fuel, a throttle that sticks: just say so.
+where = { $machine }, step { $step } of { $steps }.
+back-engine-runs = Stop the engine first.
+back-sensor-loose = First set the sensor and tighten it.
+back-no-further = There is nothing before this.
+paused = Jumper off, meter off. Don't start or ride it like this. Write when you go on.
+pause-engine = Stop the engine first.
+come-back = Welcome back. Power and pins first, then a fresh number.
+awake-too-long = It has been awake for { $minutes } minutes. Spare the battery.
+
+give-up = Shall we put everything back as it was?
+give-up-restore = Put it back
+give-up-leave = Leave it as it is
+give-up-go-on = Go on with the job
+
+called = I have called a person at the workshop. They see everything you sent.
+called-closed = The workshop is closed now. Your call is first in line when it opens.
+called-go-on = You can go on meanwhile.
+called-wait = Jumper off, meter off. Don't start or ride it like this. "stop" puts it back as it was.
+held = A person has this now. Jumper off, meter off. Don't start or ride it like this.
+
+flag-throttle-sticks-first = Kill switch. Hands off the grip. Don't start it again.
+flag-revs-hang-first = Kill switch. Let it stand. Don't start it again.
+flag-engine-wont-stop-first = Kill switch. Jumper off. Stand clear.
+flag-fuel-leak-first = Kill switch. Jumper off. No spark, no flame. Step away.
+flag-smoke-first = Kill switch. Jumper off. Step away. If it burns: emergency number.
+flag-hot-leads-first = Jumper off. Don't touch the leads. Stand clear.
+flag-pump-runs-on-first = Jumper off now. Leave it off.
+flag-unwell-first = Engine off. Out into fresh air now. Not better at once: emergency number.
+flag-injured-first = Engine off. Call the emergency number if it is serious. Look after the hurt person first.
+
+reason-asked = The owner asked for a person.
+reason-meter-too-coarse = The owner's meter can't show enough digits to decide.
+reason-factory-stop-turned = The plate's factory stop has been turned: the closed position can't be trusted.
+reason-factory-stop-turned-owner = Then the closed position can't be trusted. That is one for a person.
+reason-factory-stop-unsure = The owner can't tell whether the factory stop was turned.
+reason-factory-stop-unsure-owner = A person will help you tell.
+reason-cable-tight-at-lock = Idle speed changes as the bars turn: a cable or loom is too tight.
+reason-cable-tight-at-lock-owner = Something pulls the throttle. It must not be ridden like this.
+reason-not-the-sensor = Idle speed is only reached with the signal out of its warm band: not the sensor. Dirty bore, valves, plug, fuel or an air leak.
+reason-not-the-sensor-owner = That is not the sensor's doing. We leave it alone and look for the cause.
+reason-does-not-come-back = The throttle does not come back to its idle reading, warm.
+reason-does-not-come-back-owner = The throttle must come back by itself. It must not be ridden like this.
+reason-flag-throttle-sticks = RED FLAG: the throttle sticks.
+reason-flag-revs-hang = RED FLAG: revs hang or climb.
+reason-flag-engine-wont-stop = RED FLAG: the engine won't stop.
+reason-flag-fuel-leak = RED FLAG: fuel smell or leak.
+reason-flag-smoke = RED FLAG: smoke, burning or steam.
+reason-flag-hot-leads = RED FLAG: leads, jumper or battery hot or sparking.
+reason-flag-pump-runs-on = RED FLAG: the pump does not stop.
+reason-flag-unwell = RED FLAG: somebody feels unwell, perhaps from exhaust gas.
+reason-flag-injured = RED FLAG: somebody is hurt.
+reason-call-unknown-cause = No known cause explains the readings.
+reason-call-not-for-an-owner = The likeliest cause is not one for an owner to mend.
+reason-call-nothing-left = Every check an owner can do is done, and the readings are still odd.
+reason-call-look-alike = Several causes look alike at the meter. A person has to tell them apart.
+reason-stuck-slots-at-end = The sensor is at the end of its slots and the reading is not right yet.
+reason-stuck-moves-stop-helping = Turning no longer brings the reading nearer.
+reason-stuck-too-coarse = The steps of this part are too coarse for its band.
+stuck-slots-at-end = The sensor is at the end of its slots. Leave it there: that is one for a person.
+stuck-moves-stop-helping = Turning on does not help now. That is one for a person.
+stuck-too-coarse = It can't be set finer than this by hand. A person decides.
+call-unknown-cause-owner = I don't know what would show these figures. That is one for a person.
+call-not-for-an-owner-owner = That is not one to mend in the garage with a chat. A person takes over.
+call-nothing-left-owner = We have checked all we can from here. A person takes over.
+call-look-alike-owner = Several causes would look like that. A person takes over.
+
+record-set = { $machine } is set. Well done.
+record-right-as-found = { $machine } was right as found. Nothing was changed that matters.
+record-accepted = { $machine }: finished with the desk.
+record-not-set = { $machine } is not set.
+record-baseline-checked = The baseline was checked at the closed stop.
+record-baseline-not-checked = The baseline itself was not checked.
+record-elsewhere = The sensor is not the cause of your complaint. Look at air leaks, valves, plug, filter and fuel.
+record-accepted-by = A value was accepted by { $name }.
+record-value = { $measure }: { $value } { $unit }
+record-speed-not-checked = Idle speed not checked.
+record-code = Your record is { $code }. Keep it for the workshop.
+
+erase-question = Erase everything about you here? That can't be undone.
+erase-yes = Erase it
+erase-no = Keep it
+erased = Everything about you is erased.
+
+desk-card = Case { $id }: { $name }
+desk-take = Take it
+desk-close = Close it
+desk-owner-said = { $name }: { $text }
+desk-owner-picture = { $name } sent a picture. { $text }
+desk-read-along = Read along: { $value } { $unit }
+desk-reminder = Case { $id } has been waiting for { $minutes } minutes.
