@@ -29,23 +29,24 @@ const wireColourNames = Object.keys(wireColours) as [WireColour, ...WireColour[]
 
 export const connectorSchema = z
   .object({
-    title: z.string(),
+    /** In place of "Throttle sensor plug". */
+    title: z.string().optional(),
     /** From left to right, then the next row, as seen from the wire side. */
     pins: z
       .array(
         z.object({
           label: z.string(),
           role: z.enum(['supply', 'signal', 'ground']).nullable(),
-          /** The base colour, and the stripe where there is one. */
-          colours: z.array(z.enum(wireColourNames)).min(1).max(2),
+          /** The base colour, and the stripe where there is one; empty where nobody knows. */
+          colours: z.array(z.enum(wireColourNames)).max(2),
         }),
       )
       .min(1)
       .max(16),
-    rows: z.union([z.literal(1), z.literal(2)]),
-    /** Places in `pins` for the two leads; null where a lead does not go into the plug. */
-    red: z.number().int().nonnegative().nullable(),
-    black: z.number().int().nonnegative().nullable(),
+    rows: z.union([z.literal(1), z.literal(2)]).optional(),
+    /** Places in `pins` for the two leads; null, or -1, where a lead does not go into the plug. */
+    red: z.number().int().min(-1).nullable(),
+    black: z.number().int().min(-1).nullable(),
     /** Where the plug's latch is, if content says so: it tells left from right. */
     latch: z.enum(['up', 'down']).nullable().optional(),
   })
@@ -84,12 +85,12 @@ export function placePins(count: number, rows: 1 | 2): { places: PinPlace[]; pit
 }
 
 export function drawConnector(subject: ConnectorSubject, pen: Pen): string {
-  const { places, pitch } = placePins(subject.pins.length, subject.rows);
+  const { places, pitch } = placePins(subject.pins.length, subject.rows ?? 1);
   const leadOf = (index: number): Lead | null =>
     index === subject.red ? 'red' : index === subject.black ? 'black' : null;
   return sheet(
     pen,
-    subject.title,
+    subject.title ?? pen.say('connector-title'),
     null,
     housing(places, pitch, subject.latch ?? null),
     ...subject.pins.map((pin, index) => wire(pin, places[index]!, pitch, leadOf(index) !== null)),
@@ -125,9 +126,10 @@ function wire(pin: Pin, { x, y, wire: way, reach }: PinPlace, pitch: number, lit
   const from = way === 'down' ? y : y - long;
   return [
     box(x - half, from, 2 * half, long, {
-      fill: wireColours[base!],
+      fill: base === undefined ? colours.paper : wireColours[base],
       stroke: colours.ink,
       'stroke-width': 3,
+      'stroke-dasharray': base === undefined ? '5 6' : undefined,
     }),
     stripe === undefined ? '' : box(x - half * 0.35, from, half * 0.7, long, { fill: wireColours[stripe] }),
   ].join('');
@@ -190,6 +192,7 @@ function leadRow(subject: ConnectorSubject, lead: Lead, y: number, pen: Pen): st
 
 export function wireWords(pin: Pick<Pin, 'colours'>, pen: Pen): string {
   const [base, stripe] = pin.colours;
+  if (base === undefined) return pen.say('connector-wire-unknown');
   const name = pen.say(`connector-colour-${base}`);
   return stripe === undefined
     ? pen.say('connector-wire', { base: name })
@@ -215,5 +218,9 @@ export function describeConnector(subject: ConnectorSubject, pen: Pen): string {
       ? pen.say('connector-elsewhere')
       : `${pen.say('connector-pin', { pin: pin.label })}, ${wireWords(pin, pen)}`;
   };
-  return pen.say('connector-alternative', { title: subject.title, red: lead('red'), black: lead('black') });
+  return pen.say('connector-alternative', {
+    title: subject.title ?? pen.say('connector-title'),
+    red: lead('red'),
+    black: lead('black'),
+  });
 }

@@ -1,25 +1,27 @@
 // Part and sense: which part to turn, which way as the hand sees it, and how far; for the owner.
 import { z } from 'zod';
-import { amountWords, digitsSchema, figureSchema, moveSchema } from './amounts.ts';
+import { type Part, partIds } from '../procedure/vocabulary.ts';
+import { amountWords, digitsSchema, figureSchema, moveSchema, type PicturedMove } from './amounts.ts';
 import { colours, frame, type } from './look.ts';
 import { eye, turnArrow } from './marks.ts';
-import { cableFace, face, factoryStop, partKinds } from './part-faces.ts';
+import { cableFace, face, factoryStop, type PartKind } from './part-faces.ts';
 import type { Pen } from './pen.ts';
 import { left, right, sheet } from './sheet.ts';
 import { box, line, onCircle } from './svg.ts';
 import { wrap, write, writeLines } from './text.ts';
 
 export const partMoveSchema = z.object({
-  /** The part's name, as the title. */
-  title: z.string(),
-  kind: z.enum(partKinds),
-  move: moveSchema,
-  /** The sense as seen facing the part; null where content does not say, or nothing turns. */
-  turn: z.enum(['clockwise', 'counter-clockwise']).nullable(),
+  part: z.enum(partIds),
+  /** In place of the part's usual name. */
+  title: z.string().optional(),
+  /** Left out where the part is only pointed out. */
+  move: moveSchema.nullable().optional(),
+  /** The sense as seen facing the part, where content knows better than the thread; null where it must not be said. */
+  turn: z.enum(['clockwise', 'counter-clockwise']).nullable().optional(),
   /** Where the part sits. */
   where: z.string().nullable().optional(),
   /** Its face looks down: the owner looks up at it from below, and "clockwise" is seen from there. */
-  upsideDown: z.boolean(),
+  upsideDown: z.boolean().optional(),
   /** The band to watch for on the meter while turning. */
   until: z
     .object({ low: figureSchema, high: figureSchema, digits: digitsSchema, unit: z.string() })
@@ -27,11 +29,31 @@ export const partMoveSchema = z.object({
     .optional(),
   /** What the move does to the reading, where that is known. */
   effect: z.enum(['raises', 'lowers']).nullable().optional(),
-  /** Shows the plate's own factory stop as never to be touched. */
-  factoryStop: z.boolean(),
 });
 
 export type PartMoveSubject = z.infer<typeof partMoveSchema>;
+
+const faces: Record<Part, PartKind> = {
+  'sensor-body': 'sensor',
+  'upper-screw': 'screw',
+  'lower-screw': 'screw',
+  'idle-stop': 'screw',
+  'fast-idle': 'knob',
+  cable: 'cable',
+  'chain-adjuster': 'screw',
+  'preload-collar': 'collar',
+};
+
+/** Parts on a right-hand thread, driven in by turning clockwise (common practice, no source). */
+const threaded: readonly Part[] = ['upper-screw', 'lower-screw', 'idle-stop', 'fast-idle'];
+
+/** The sense of a move as seen facing the part; null where nothing turns or nobody knows. */
+export function senseOf({ part, move, turn }: PartMoveSubject): 'clockwise' | 'counter-clockwise' | null {
+  if (!move || turn !== undefined) return turn ?? null;
+  if (move.direction === 'clockwise' || move.direction === 'counter-clockwise') return move.direction;
+  if (!threaded.includes(part)) return null;
+  return move.direction === 'in' ? 'clockwise' : move.direction === 'out' ? 'counter-clockwise' : null;
+}
 
 const middle = { x: 222, y: 240, r: 104 } as const;
 const words = { left: 440, width: right - 440 } as const;
@@ -39,18 +61,21 @@ const words = { left: 440, width: right - 440 } as const;
 export function drawPart(subject: PartMoveSubject, pen: Pen): string {
   return sheet(
     pen,
-    subject.title,
+    subject.title ?? pen.say(`part-name-${subject.part}`),
     null,
     drawFace(subject),
     says(subject, pen),
-    subject.factoryStop ? neverTouched(pen) : '',
+    // Owners take the one for the other.
+    subject.part === 'idle-stop' ? neverTouched(pen) : '',
   );
 }
 
-/** How far the arrow reaches: turns as they are; a click a thirtieth of a circle each; a nudge just a hair. */
-export function arrowDegrees({ move, turn }: Pick<PartMoveSubject, 'move' | 'turn'>): number {
-  if (turn === null) return 0;
-  const sign = turn === 'clockwise' ? 1 : -1;
+/** How far the arrow reaches: turns as they are; a click a twelfth of a circle; a nudge just a hair. */
+export function arrowDegrees(subject: PartMoveSubject): number {
+  const { move } = subject;
+  const sense = senseOf(subject);
+  if (!move || sense === null) return 0;
+  const sign = sense === 'clockwise' ? 1 : -1;
   switch (move.unit) {
     case 'turn':
       return sign * Math.min(330, Math.max(40, move.amount * 360));
@@ -64,17 +89,18 @@ export function arrowDegrees({ move, turn }: Pick<PartMoveSubject, 'move' | 'tur
 
 function drawFace(subject: PartMoveSubject): string {
   const { x, y, r } = middle;
-  if (subject.kind === 'cable') return cableFace(x, y + 20, subject.move.direction === 'more');
+  const kind = faces[subject.part];
+  if (kind === 'cable') return cableFace(x, y + 20, subject.move?.direction ?? null);
   const degrees = arrowDegrees(subject);
   const long = r + 26;
   const [startX, startY] = onCircle(x, y, long - 14, 0);
   return [
-    face(subject.kind, x, y, r),
+    face(kind, x, y, r),
     degrees === 0
       ? ''
       : turnArrow(x, y, long, degrees, colours.adjust, 14) +
         line(startX, startY, startX, startY - 28, { stroke: colours.adjust, 'stroke-width': 6 }),
-    subject.move.unit === 'click' ? clickTicks(x, y, r) : '',
+    subject.move?.unit === 'click' ? clickTicks(x, y, r) : '',
   ].join('');
 }
 
@@ -88,23 +114,20 @@ function clickTicks(x: number, y: number, r: number): string {
 
 /** How much and which way, large; then what to watch, where the part is, and from where it is seen. */
 function says(subject: PartMoveSubject, pen: Pen): string {
-  const { move, turn, until, effect, where } = subject;
+  const { move, until, effect, where } = subject;
   const x = words.left;
   const max = words.width;
   const loud = { x, bold: true, max, fill: colours.adjust } as const;
-  const turned = move.direction === turn;
-  const amount = amountWords(pen, move);
-  const drawn: string[] = [
-    write(
-      pen,
-      { ...loud, y: 122, size: type.loud },
-      turned ? amount : pen.say('part-amount', { amount, way: pen.say(`part-way-${move.direction}`) }),
-    ),
-  ];
-  let y = 122;
-  if (turn !== null) {
-    y += 40;
-    drawn.push(write(pen, { ...loud, y, size: type.title }, pen.say(`part-way-${turn}`)));
+  const turn = senseOf(subject);
+  const drawn: string[] = [];
+  let y = 76;
+  if (move) {
+    y = 122;
+    drawn.push(write(pen, { ...loud, y, size: type.loud }, moveWords(move, turn, pen)));
+    if (turn !== null) {
+      y += 40;
+      drawn.push(write(pen, { ...loud, y, size: type.title }, pen.say(`part-way-${turn}`)));
+    }
   }
   y += 8;
   const put = (text: string, style: { bold?: boolean; fill?: string }) => {
@@ -135,6 +158,13 @@ function says(subject: PartMoveSubject, pen: Pen): string {
     );
   }
   return drawn.join('');
+}
+
+/** "¼ turn in"; where the sense is the whole direction, the sense has a line of its own. */
+function moveWords(move: PicturedMove, turn: 'clockwise' | 'counter-clockwise' | null, pen: Pen): string {
+  const amount = amountWords(pen, move);
+  if (move.direction === turn) return amount;
+  return pen.say('part-amount', { amount, way: pen.say(`part-way-${move.direction}`) });
 }
 
 /** How wide the small side view is that says from where the part is seen. */
@@ -184,9 +214,13 @@ function neverTouched(pen: Pen): string {
 }
 
 export function describePart(subject: PartMoveSubject, pen: Pen): string {
+  const { move, where } = subject;
+  const title = subject.title ?? pen.say(`part-name-${subject.part}`);
+  if (!move) return pen.say('part-alternative-where', { title, where: where ?? '–' });
+  const turn = senseOf(subject);
+  const moved = moveWords(move, turn, pen);
   return pen.say('part-alternative', {
-    title: subject.title,
-    amount: amountWords(pen, subject.move),
-    way: pen.say(`part-way-${subject.turn ?? subject.move.direction}`),
+    title,
+    move: turn === null ? moved : `${moved}, ${pen.say(`part-way-${turn}`)}`,
   });
 }

@@ -3,9 +3,7 @@ import { colours } from './look.ts';
 import { arrowHead } from './marks.ts';
 import { box, disc, line, onCircle, shape } from './svg.ts';
 
-export const partKinds = ['screw', 'knob', 'sensor', 'collar', 'cable'] as const;
-
-export type PartKind = (typeof partKinds)[number];
+export type PartKind = 'screw' | 'knob' | 'sensor' | 'collar' | 'cable';
 
 const outline = { stroke: colours.ink, 'stroke-width': 4, 'stroke-linejoin': 'round' } as const;
 const metal = '#d3d6da';
@@ -84,7 +82,7 @@ function collar(cx: number, cy: number, r: number): string {
 }
 
 /** A cable's end in its adjuster: the gap is the free play, the arrows say whether it grows. */
-export function cableFace(cx: number, cy: number, more: boolean): string {
+export function cableFace(cx: number, cy: number, direction: string | null): string {
   const gap = 56;
   const start = cx - gap / 2;
   const end = cx + gap / 2;
@@ -109,7 +107,8 @@ export function cableFace(cx: number, cy: number, more: boolean): string {
     ),
     line(start, cy - 110, start, cy - 46, { stroke: colours.soft, 'stroke-width': 2 }),
     line(end, cy - 110, end, cy - 46, { stroke: colours.soft, 'stroke-width': 2 }),
-    more ? arrow(start - reach, -1) + arrow(end + reach, 1) : arrow(start, 1) + arrow(end, -1),
+    direction === 'more' ? arrow(start - reach, -1) + arrow(end + reach, 1) : '',
+    direction === 'less' ? arrow(start, 1) + arrow(end, -1) : '',
   ].join('');
 }
 

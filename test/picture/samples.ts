@@ -242,19 +242,24 @@ const connectors: Record<string, ConnectorSubject> = {
     black: 5,
     latch: null,
   },
+  'colour-unknown': {
+    pins: [
+      { label: '?', role: 'supply', colours: [] },
+      { label: '?', role: 'signal', colours: ['light-blue'] },
+      { label: '?', role: 'ground', colours: [] },
+    ],
+    red: 1,
+    black: 2,
+  },
   'battery-minus': { ...connector, red: 2, black: null, latch: null },
 };
 
 const part: PartMoveSubject = {
-  title: 'Idle stop screw',
-  kind: 'screw',
+  part: 'idle-stop',
   move: { direction: 'in', amount: 0.25, unit: 'turn' },
-  turn: 'clockwise',
   where: 'Left side of the throttle body, behind the fuel hose',
-  upsideDown: false,
   until: { low: 0.705, high: 0.715, digits: 3, unit: 'V' },
   effect: 'raises',
-  factoryStop: true,
 };
 
 const parts: Record<string, PartMoveSubject> = {
@@ -262,50 +267,30 @@ const parts: Record<string, PartMoveSubject> = {
   'screw-upside-down': {
     ...part,
     move: { direction: 'out', amount: 1.5, unit: 'turn' },
-    turn: 'counter-clockwise',
     upsideDown: true,
-    until: null,
     effect: 'lowers',
   },
+  'screw-pointed-out': { part: 'idle-stop', where: part.where },
   knob: {
-    ...part,
-    title: 'Fast-idle knob',
-    kind: 'knob',
+    part: 'fast-idle',
     move: { direction: 'in', amount: 3, unit: 'click' },
-    until: null,
+    effect: 'raises',
     where: 'Right side, under the tank',
-    factoryStop: false,
   },
   sensor: {
-    ...part,
-    title: 'Sensor body',
-    kind: 'sensor',
+    part: 'sensor-body',
     move: { direction: 'counter-clockwise', amount: 1, unit: 'nudge' },
-    turn: 'counter-clockwise',
+    where: 'On the right end of the throttle shaft',
     until: { low: 0.615, high: 0.625, digits: 3, unit: 'V' },
   },
-  collar: {
-    ...part,
-    title: 'Preload collar',
-    kind: 'collar',
-    move: { direction: 'in', amount: 2, unit: 'turn' },
-    until: null,
-    effect: null,
-    where: null,
-    factoryStop: false,
-  },
+  collar: { part: 'preload-collar', move: { direction: 'in', amount: 2, unit: 'turn' }, turn: 'clockwise' },
+  'collar-sense-unknown': { part: 'preload-collar', move: { direction: 'in', amount: 2, unit: 'turn' } },
   cable: {
-    ...part,
-    title: 'Throttle cable',
-    kind: 'cable',
+    part: 'cable',
     move: { direction: 'more', amount: 2, unit: 'mm' },
-    turn: null,
-    until: null,
-    effect: null,
     where: 'At the grip, under the rubber sleeve',
-    factoryStop: false,
   },
-  'long-name': { ...part, title: long, where: long },
+  'long-name': { ...part, title: long, where: long, upsideDown: true },
 };
 
 const causes: CausesSubject = {

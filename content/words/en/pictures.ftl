@@ -111,7 +111,7 @@ part-lowers = lowers the reading
 part-seen-facing = as you face it
 part-seen-below = it faces down: look up at it from below
 part-factory-stop = The painted factory stop: never touch it
-part-alternative = { $title }: { $move }, { $way }.
+part-alternative = { $title }: { $move }.
 part-alternative-where = { $title }. Where it is: { $where }.
 
 causes-none = No cause fits the readings
