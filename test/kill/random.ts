@@ -1,0 +1,12 @@
+// Seeded random numbers for tests, so that a failure can be run again with the same choices.
+
+/** Mulberry32, a public-domain generator by Tommy Ettinger: small, and good enough to pick instants. */
+export function seededRandom(seed: number): () => number {
+  let state = seed >>> 0;
+  return () => {
+    state = (state + 0x6d2b79f5) >>> 0;
+    let mixed = Math.imul(state ^ (state >>> 15), state | 1);
+    mixed ^= mixed + Math.imul(mixed ^ (mixed >>> 7), mixed | 61);
+    return ((mixed ^ (mixed >>> 14)) >>> 0) / 2 ** 32;
+  };
+}
