@@ -20,20 +20,20 @@ const slips = 0.01;
 
 const afterNothing = { falls: 0.02, same: 0.96, rises: 0.02 };
 
-/** The chance of what was seen. Densities are per volt throughout, so only ratios between hypotheses mean anything. */
-export function chanceOf(hypothesis: Hypothesis, observation: Observation, healthy: Healthy): number {
+/** The chance of what was seen, in the ways that the hypothesis predicts here. Densities are per volt throughout, so only ratios between hypotheses mean anything. */
+export function chanceOf(
+  hypothesis: Hypothesis,
+  observation: Observation,
+  healthy: Healthy,
+  ways: readonly Way[],
+): number {
   const { seen } = observation;
-  if (seen.kind === 'series') return chanceOfSweep(hypothesis, observation, seen, healthy);
+  if (seen.kind === 'series') return chanceOfSweep(hypothesis, observation, seen, healthy, ways);
   const moved = howItMoved(observation);
   const onlyMoved = moved !== null && observation.previous?.after === null;
   const signalMoves = moved === null ? afterNothing : usualMoves(hypothesis, observation);
   let sum = 0;
-  for (const way of predict(
-    hypothesis,
-    observation.measure,
-    observation.situation,
-    observation.supply !== null,
-  )) {
+  for (const way of ways) {
     const ofReading = onlyMoved ? 1 : chanceInWay(way, seen, healthy);
     sum += way.share * ofReading * (moved === null ? 1 : moveInWay(way, signalMoves)[moved]);
   }
@@ -168,9 +168,9 @@ function chanceOfSweep(
   observation: Observation,
   seen: Extract<Seen, { kind: 'series' }>,
   healthy: Healthy,
+  ways: readonly Way[],
 ): number {
   const { start, top, shape } = shapeOf(seen.values, seen.resolution);
-  const ways = predict(hypothesis, observation.measure, observation.situation, observation.supply !== null);
   if (shape === 'overload') {
     return ways.reduce(
       (sum, way) => sum + way.share * chanceInWay(way, { kind: 'overload' }, healthy),

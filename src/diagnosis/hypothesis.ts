@@ -57,7 +57,7 @@ export function predict(
   situation: string,
   supplyMeasured: boolean,
 ): readonly Way[] {
-  const key = `${measure}@${situation}${supplyMeasured ? '' : '?'}`;
+  const key = keyOf(measure, situation, supplyMeasured);
   const before = hypothesis.predictions.get(key);
   if (before !== undefined) return before;
   let ways: readonly Way[] = healthyWay;
@@ -69,6 +69,29 @@ export function predict(
   }
   hypothesis.predictions.set(key, ways);
   return ways;
+}
+
+const tables = new WeakMap<readonly Hypothesis[], Map<string, readonly (readonly Way[])[]>>();
+
+/** The same for a whole list of hypotheses that stays the same, in its order. */
+export function predictAll(
+  hypotheses: readonly Hypothesis[],
+  measure: string,
+  situation: string,
+  supplyMeasured: boolean,
+): readonly (readonly Way[])[] {
+  const table = tables.get(hypotheses) ?? new Map<string, readonly (readonly Way[])[]>();
+  tables.set(hypotheses, table);
+  const key = keyOf(measure, situation, supplyMeasured);
+  const before = table.get(key);
+  if (before !== undefined) return before;
+  const all = hypotheses.map((hypothesis) => predict(hypothesis, measure, situation, supplyMeasured));
+  table.set(key, all);
+  return all;
+}
+
+function keyOf(measure: string, situation: string, supplyMeasured: boolean): string {
+  return `${measure}@${situation}${supplyMeasured ? '' : '?'}`;
 }
 
 function predictorsFor(fault: Fault, measure: string, situation: string): readonly Predictor[] | null {

@@ -3,7 +3,8 @@ import { type FaultContent, nothingWrong } from '../procedure/fault.ts';
 import { chanceOf } from './chance.ts';
 import type { Answer, Evidence, Observation, Tried, Weights } from './evidence.ts';
 import { healthyAt } from './healthy.ts';
-import { type Hypothesis, hypothesesOf, inOrder } from './hypothesis.ts';
+import { type Hypothesis, hypothesesOf, inOrder, movesAfter, predictAll } from './hypothesis.ts';
+import { healthyWay } from './way.ts';
 
 /**
  * How much the evidence speaks for each cause and pair, against a machine in order, set or not set yet. What says
@@ -11,22 +12,25 @@ import { type Hypothesis, hypothesesOf, inOrder } from './hypothesis.ts';
  */
 export function likelihoods(content: FaultContent, evidence: Evidence): Weights {
   const hypotheses = hypothesesOf(content);
-  const chances = chancesOf(content, evidence, [...hypotheses, inOrder]);
+  const chances = chancesOf(content, evidence, hypotheses);
+  const base = chancesOf(content, evidence, onlyInOrder)?.[0] ?? 1;
   if (chances === null) return {};
-  const base = chances[hypotheses.length] ?? 1;
   const weights: Weights = {};
-  for (const [index, hypothesis] of hypotheses.entries()) {
-    const weight = Math.round(1000 * Math.log((chances[index] ?? base) / base));
-    if (weight !== 0) weights[hypothesis.id] = weight;
-  }
+  hypotheses.forEach(({ id }, index) => {
+    const chance = chances[index] ?? base;
+    const weight = chance === base ? 0 : Math.round(1000 * Math.log(chance / base));
+    if (weight !== 0) weights[id] = weight;
+  });
   return weights;
 }
+
+const onlyInOrder = [inOrder];
 
 /** Sums weights; the order does not matter. */
 export function addWeights(...several: readonly Weights[]): Weights {
   const sums: Weights = {};
   for (const weights of several) {
-    for (const [id, weight] of Object.entries(weights)) sums[id] = (sums[id] ?? 0) + weight;
+    for (const id in weights) sums[id] = (sums[id] ?? 0) + (weights[id] ?? 0);
   }
   return sums;
 }
@@ -67,7 +71,21 @@ export function chancesOf(
 function ofObservation(hypotheses: readonly Hypothesis[], observation: Observation): number[] | null {
   const healthy = observation.expected === null ? null : healthyAt(observation, observation.expected);
   if (healthy === null) return null;
-  return hypotheses.map((hypothesis) => chanceOf(hypothesis, observation, healthy));
+  const { measure, situation, supply, seen, previous } = observation;
+  const all = predictAll(hypotheses, measure, situation, supply !== null);
+  const after = previous?.after ?? null;
+  // Most causes leave most readings alone: those are reckoned once for all of them.
+  let untouched: number | null = null;
+  return hypotheses.map((hypothesis, index) => {
+    const ways = all[index] ?? healthyWay;
+    const touches =
+      ways !== healthyWay ||
+      seen.kind === 'series' ||
+      (after !== null && movesAfter(hypothesis, after) !== null);
+    if (touches) return chanceOf(hypothesis, observation, healthy, ways);
+    untouched ??= chanceOf(inOrder, observation, healthy, healthyWay);
+    return untouched;
+  });
 }
 
 /** An answer that the question does not know ("don't know" among them) says nothing. */

@@ -46,9 +46,11 @@ const atMost = 8;
 function ofReading(beliefs: Beliefs, template: Observation): number[][] | null {
   const healthy = template.expected === null ? null : healthyAt(template, template.expected);
   if (healthy === null) return null;
+  const predictHere = (hypothesis: Hypothesis) =>
+    predict(hypothesis, template.measure, template.situation, template.supply !== null);
   const figures: { value: number; weight: number }[] = [];
   for (const { hypothesis, probability } of beliefs) {
-    for (const way of predict(hypothesis, template.measure, template.situation, template.supply !== null)) {
+    for (const way of predictHere(hypothesis)) {
       if (way.form !== 'number') continue;
       const value = middleOf(way, healthy.right, healthy);
       const near = figures.find((figure) => Math.abs(figure.value - value) < 0.02 * healthy.scale);
@@ -65,7 +67,9 @@ function ofReading(beliefs: Beliefs, template: Observation): number[][] | null {
     { kind: 'none' },
   ];
   const chances = seen.map((one) =>
-    beliefs.map(({ hypothesis }) => chanceOf(hypothesis, { ...template, seen: one }, healthy)),
+    beliefs.map(({ hypothesis }) =>
+      chanceOf(hypothesis, { ...template, seen: one }, healthy, predictHere(hypothesis)),
+    ),
   );
   return chances.map((row) =>
     row.map((chance, index) => chance / chances.reduce((sum, other) => sum + (other[index] ?? 0), 0)),
