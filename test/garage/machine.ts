@@ -200,7 +200,7 @@ export function settle(machine: Machine, random: Random): void {
 }
 
 /** Below so many 1/min the engine dies. Common practice, no source. */
-const leastSpeed = 600;
+const leastSpeed = 400;
 
 /** What a tachometer without error shows. */
 export function engineSpeed(machine: Machine): number {

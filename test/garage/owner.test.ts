@@ -94,6 +94,17 @@ describe('answers', () => {
     expect(owner.reply([smoke]).line).toMatchObject({ choose: 'no-smoke' });
   });
 
+  test('what changes when the bars are turned is told as it is', () => {
+    const steady = says({ do: ['turn-bars'], ask: { kind: 'choice', question: 'bars' } }, [
+      'steady',
+      'changes',
+    ]);
+    const scene = sceneOnTheStand('bars');
+    expect(createOwner(scene, 'o').reply([steady]).line).toMatchObject({ choose: 'steady' });
+    scene.machine.cable.tight = 0.2;
+    expect(createOwner(scene, 'o').reply([steady]).line).toMatchObject({ choose: 'changes' });
+  });
+
   test('a reading played back is confirmed only where it is what was meant', () => {
     const scene = sceneOnTheStand('heard');
     const owner = createOwner(scene, 'o');

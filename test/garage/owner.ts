@@ -2,7 +2,7 @@
 import type { Ask } from '../../src/chat/facts.ts';
 import { act, lookAtMeter, placeFor, pose, sweep } from './hands.ts';
 import { between } from './leads.ts';
-import { engineSpeed } from './machine.ts';
+import { engineSpeed, type Machine } from './machine.ts';
 import { type Display, finestTop, resolutionOf, statedError } from './meter.ts';
 import { movePart } from './move-part.ts';
 import { nominal } from './nominal.ts';
@@ -97,6 +97,10 @@ export function createOwner(scene: Scene, name: string): Owner {
       const right = heard && meant && heard.value > meant.low - 1e-9 && heard.value < meant.high + 1e-9;
       return choose(right ? 'yes' : 'no');
     }
+    // Asked while the bars are turned, two choices are about what changed then; the healthy one is first.
+    if (asking.facts.do?.includes('turn-bars') && ids.length === 2) {
+      return choose(changesWithBars(scene.machine) ? ids[1]! : first);
+    }
     if (/jump|sweep|smooth|drop/.test(question)) return choose(state.jumped ? (ids[1] ?? first) : first);
     return choose(first);
   }
@@ -178,6 +182,11 @@ export function createOwner(scene: Scene, name: string): Owner {
   }
 
   return { first: () => ({ from: name, text: 'hello' }), reply };
+}
+
+/** Lock to lock, a tight cable lifts the engine's speed, and a chafed wire drops the signal. */
+function changesWithBars({ cable, chafed, stop }: Machine): boolean {
+  return cable.tight * 1.3 > Math.max(0, stop.turns) * stop.voltsPerTurn || chafed < 1;
 }
 
 function measureOf(ask: Ask | undefined): string | null {

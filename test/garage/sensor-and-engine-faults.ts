@@ -82,17 +82,17 @@ export const sensorAndWiring: readonly Fault[] = [
   }),
 ];
 
-/** Volts right, engine wrong: nothing that the sensor may be turned for. */
+/** Volts right, engine wrong: nothing that the sensor may be turned for. Whether speed or signal is out, the values tell. */
 export const engineWrong: readonly Fault[] = [
   lasting('signal-broken', '18', 'engine', (machine, random) => {
     // The sensor's own side reads right; the unit, which sees an open wire, falls back on a figure of its own.
     machine.wiring.signalBroken = true;
-    machine.engine.need += random.between(0.05, 0.065);
+    machine.engine.need += random.between(0.058, 0.07);
   }),
   lasting('air-leak', null, 'engine', (machine, random) => {
     machine.engine.need -= random.between(0.06, 0.075);
   }),
   lasting('dirty-bore-or-valves', null, 'engine', (machine, random) => {
-    machine.engine.need += random.between(0.05, 0.065);
+    machine.engine.need += random.between(0.058, 0.07);
   }),
-];
+].map((fault) => ({ ...fault, ruins: () => false }));
