@@ -143,7 +143,7 @@ function says(subject: PartMoveSubject, pen: Pen): string {
   } else if (effect) {
     put(pen.say(`part-${effect}`), { bold: true });
   }
-  if (where) put(where, { fill: colours.soft });
+  if (where) put(where, move ? { fill: colours.soft } : { bold: true });
   if (turn !== null) {
     const seen = pen.say(subject.upsideDown ? 'part-seen-below' : 'part-seen-facing');
     const rows = wrap(pen, seen, type.small, false, max - sight - 14, 2);
