@@ -16,7 +16,13 @@ export function drawPlan(seed: string): Plan {
   return { kind: 'faults', ids: [first.id, random.pick(others).id] };
 }
 
+/** A source that is off and a wire that loses volts can make up for each other: nobody could tell. */
+const sources = new Set(['supply-low', 'supply-high']);
+const losses = new Set(['ground-resistive', 'supply-resistive']);
+
 /** Two of one group hide or undo each other; a machine sets itself in one way only. */
 export function goTogether(first: Fault, second: Fault): boolean {
-  return first.group !== second.group && !(first.setsItself && second.setsItself);
+  const madeUpFor =
+    (sources.has(first.id) && losses.has(second.id)) || (sources.has(second.id) && losses.has(first.id));
+  return first.group !== second.group && !(first.setsItself && second.setsItself) && !madeUpFor;
 }
