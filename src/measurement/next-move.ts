@@ -33,19 +33,24 @@ export function nextMove(
   noise: number,
 ): NextMove {
   if (contains(window, reading)) return { kind: 'within' };
-  const { learned, unit, hand } = part;
+  const { learned, unit } = part;
   const need = tidy(aim - reading);
   const why = stuckBecause(part, aim, noise);
   if (why) return { kind: 'stuck', why };
-  if (learned.sense === 0) {
-    const amount = handAmount(unit, learned.consumed + hand.smallest, hand);
-    return { kind: 'move', direction: 1, amount, trying: true };
-  }
+  if (learned.sense === 0) return tryOut(part, noise);
   const units = Math.abs(need) / learned.perUnit;
   // The click at hand is already the better of the two, once a click's size has been seen.
   if (unit === 'click' && learned.told > 0 && units < 0.5) return { kind: 'stuck', why: 'too-coarse' };
   const direction = need > 0 ? learned.sense : opposite(learned.sense);
   return { kind: 'move', direction, amount: amountFor(part, units, direction), trying: false };
+}
+
+/** A nudge and see; where it did not budge more than that, and after two such tries the other way, as it may stand at its end. */
+function tryOut({ unit, hand, loop }: AdjustablePart, noise: number): NextMove {
+  const still = stillTrials(loop, noise);
+  const turned = still.reduce((sum, trial) => sum + Math.abs(trial.amount), 0);
+  const amount = handAmount(unit, hand.smallest + turned, hand);
+  return { kind: 'move', direction: still.length < 2 ? 1 : -1, amount, trying: true };
 }
 
 /** By the meter: through the rest of the dead band and on. Blind: no farther than if there were none, then twice what did nothing. */
@@ -64,14 +69,13 @@ function stuckBecause(
   aim: number,
   noise: number,
 ): StuckWhy | null {
-  const unmoved = loop.length - 1 - loop.findLastIndex((trial) => !isUnmoved(trial, noise));
-  const free = loop.slice(loop.length - unmoved);
-  const oneWay = new Set(free.map((trial) => Math.sign(trial.amount))).size === 1;
-  if (unit === 'nudge' && learned.sense !== 0 && unmoved >= 2 && oneWay) return 'slots-at-end';
+  const still = stillTrials(loop, noise);
+  const oneWay = new Set(still.map((trial) => Math.sign(trial.amount))).size === 1;
+  if (unit === 'nudge' && learned.sense !== 0 && still.length >= 2 && oneWay) return 'slots-at-end';
 
   // Turning through a dead band brings nothing nearer either, and is right: it is borne a little longer.
   const judged = loop.filter((trial) => !isFree(trial, noise));
-  if (free.length > patience && free.every((trial) => trial.slack)) return 'moves-stop-helping';
+  if (still.length > patience && still.every((trial) => trial.slack)) return 'moves-stop-helping';
   const distances = [judged[0]?.before ?? aim, ...judged.map((trial) => trial.after)].map((value) =>
     Math.abs(value - aim),
   );
@@ -84,8 +88,9 @@ function stuckBecause(
     : 'moves-stop-helping';
 }
 
-function isUnmoved(trial: Trial, noise: number): boolean {
-  return Math.abs(trial.after - trial.before) <= noise;
+/** The latest moves, as far back as nothing changed. */
+function stillTrials(loop: readonly Trial[], noise: number): readonly Trial[] {
+  return loop.slice(loop.findLastIndex((trial) => Math.abs(trial.after - trial.before) > noise) + 1);
 }
 
 function opposite(sense: 1 | -1): 1 | -1 {

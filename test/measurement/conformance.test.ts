@@ -104,6 +104,15 @@ test.each([
   expect(falseAcceptance).toBeCloseTo(exact, 7);
 });
 
+test('a hopeless reading above the limits is as hopeless as one below', () => {
+  for (const z of [2, 5, 9, 20]) {
+    const above = conformanceProbability(z, 1, { low: -1, high: 0 });
+    const below = conformanceProbability(-z, 1, { low: 0, high: 1 });
+    expect(above).toBeGreaterThan(0);
+    expect(below / above).toBeCloseTo(1, 12);
+  }
+});
+
 test('a chance is a chance, and inside plus both outsides is one', () => {
   const finite = fc.double({ min: -100, max: 100, noNaN: true });
   fc.assert(

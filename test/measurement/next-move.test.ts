@@ -69,8 +69,18 @@ describe('which way and how far', () => {
     ],
     [
       'it did not budge: two',
-      { ...body, reading: 0.5, trials: [trial(1, 0.5, 0.5, { slack: true })] },
+      { ...body, reading: 0.5, trials: [trial(1, 0.5, 0.5)] },
       { direction: 1, amount: 2, trying: true },
+    ],
+    [
+      'nor by two more: the other way, it may stand at its end',
+      { ...body, reading: 0.5, trials: [trial(1, 0.5, 0.5), trial(2, 0.5, 0.501)] },
+      { direction: -1, amount: 4, trying: true },
+    ],
+    [
+      'what turned freely inward is no part of a move outward',
+      { ...stopWithSlack, reading: 0.735, trials: [trial(1, 0.735, 0.735, { slack: true })] },
+      { direction: -1, amount: 0.5 },
     ],
     [
       'a sensor that falls clockwise',
@@ -170,6 +180,15 @@ describe('when moves do not help', () => {
         ],
       },
       stuck('too-coarse'),
+    ],
+    [
+      'least nudges that only take it away are not too coarse, they are of no use',
+      {
+        ...turned,
+        reading: 0.66,
+        trials: [0.68, 0.675, 0.67, 0.665].map((v, i) => trial(i % 2 ? 1 : -1, v, v - 0.005)),
+      },
+      stuck('moves-stop-helping'),
     ],
     [
       'a screw turned and turned that never touches',
