@@ -55,7 +55,7 @@ export function senseOf({ part, move, turn }: PartMoveSubject): 'clockwise' | 'c
   return move.direction === 'in' ? 'clockwise' : move.direction === 'out' ? 'counter-clockwise' : null;
 }
 
-const middle = { x: 222, y: 240, r: 104 } as const;
+const middle = { x: 222, y: 226, r: 104 } as const;
 const words = { left: 440, width: right - 440 } as const;
 
 export function drawPart(subject: PartMoveSubject, pen: Pen): string {

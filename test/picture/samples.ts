@@ -448,6 +448,49 @@ export const samples: readonly Sample[] = [
   ...named('causes', causeSheets),
   ...named('record', records),
   ...named('workshop', figures),
+  ...named(
+    'gauge',
+    { 'in-german': { ...closed, label: 'Signal am geschlossenen Anschlag', value: 0.598, result: 'adjust' } },
+    'de',
+  ),
+  ...named('connector', { 'in-german': { ...connector, title: undefined } }, 'de'),
+  ...named(
+    'part',
+    { 'in-french': { ...part, where: 'À gauche du corps de papillon, derrière la durite' } },
+    'fr',
+  ),
+  ...named(
+    'part',
+    {
+      'in-german': {
+        ...part,
+        upsideDown: true,
+        move: { direction: 'out', amount: 0.5, unit: 'turn' },
+        where: 'Links am Drosselklappenkörper',
+      },
+    },
+    'de',
+  ),
+  ...named('approach', { 'in-italian': { ...approach, label: 'Fermo del minimo, da fermo' } }, 'it'),
+  ...named('record', { 'in-portuguese': { ...record, title: 'Sensor do acelerador' } }, 'pt'),
+  ...named(
+    'sweep',
+    {
+      'in-spanish': {
+        ...sweep,
+        label: 'Barrido',
+        faults: [{ kind: 'drop-out', where: 0.5 }],
+        result: 'implausible',
+      },
+    },
+    'es',
+  ),
+  // Greek and Cyrillic names, a language without words of its own, a right-to-left override and half a pair.
+  ...named(
+    'gauge',
+    { 'of-strange-names': { ...closed, label: 'Κινητήρας \u202eДвигатель\ud83d 摩托' } },
+    'uk',
+  ),
 ];
 
 export function sampleNamed(name: string): Sample {

@@ -12,11 +12,11 @@ picture-off-scale = außerhalb der Skala
 picture-no-readings = noch keine Messwerte
 picture-no-limits = keine Grenzen
 picture-right-band = richtig: { $limits }
-picture-aim = Ziel { $value } { $unit }
-picture-meter = Gerät ±{ $value } { $unit }
-picture-between = { $low } bis { $high } { $unit }
-picture-at-least = ab { $low } { $unit }
-picture-at-most = bis { $high } { $unit }
+picture-aim = Ziel { $value } { $unit }
+picture-meter = Gerät ±{ $value } { $unit }
+picture-between = { $low } bis { $high } { $unit }
+picture-at-least = ab { $low } { $unit }
+picture-at-most = bis { $high } { $unit }
 picture-amount-turn = { $count ->
     [one] { $amount } Umdr.
    *[other] { $amount } Umdr.
@@ -29,7 +29,7 @@ picture-amount-nudge = { $count ->
     [one] { $amount } Tick
    *[other] { $amount } Ticks
 }
-picture-amount-mm = { $amount } mm
+picture-amount-mm = { $amount } mm
 picture-way-in = hinein
 picture-way-out = heraus
 picture-way-clockwise = ↻
@@ -105,11 +105,11 @@ part-way-clockwise = im Uhrzeigersinn
 part-way-counter-clockwise = gegen den Uhrzeiger
 part-way-more = mehr Spiel
 part-way-less = weniger Spiel
-part-until = bis das Gerät { $low } bis { $high } { $unit } zeigt
+part-until = bis das Gerät { $low } bis { $high } { $unit } zeigt
 part-raises = hebt den Messwert
 part-lowers = senkt den Messwert
 part-seen-facing = von vorn gesehen
-part-seen-below = zeigt nach unten: von unten hinaufsehen
+part-seen-below = zeigt nach unten: von unten sehen
 part-factory-stop = Lackierter Werksanschlag: nie anrühren
 part-alternative = { $title }: { $move }.
 part-alternative-where = { $title }. Wo: { $where }.
@@ -141,7 +141,7 @@ workshop-nothing = noch nichts
 workshop-of = { $stopped } von { $reached }
 workshop-stops-note = dunkles Ende: hier aufgehört
 workshop-times-note = Punkt: die Mitte aller Fahrer
-workshop-minutes = { $minutes } min
+workshop-minutes = { $minutes } min
 workshop-hidden = { $count } weitere
 workshop-alternative = { $count ->
     [one] { $title }: eine Zeile.

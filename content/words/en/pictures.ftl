@@ -12,11 +12,11 @@ picture-off-scale = off this scale
 picture-no-readings = no readings yet
 picture-no-limits = no limits
 picture-right-band = right: { $limits }
-picture-aim = aim { $value } { $unit }
-picture-meter = meter ±{ $value } { $unit }
-picture-between = { $low } to { $high } { $unit }
-picture-at-least = { $low } { $unit } or more
-picture-at-most = { $high } { $unit } or less
+picture-aim = aim { $value } { $unit }
+picture-meter = meter ±{ $value } { $unit }
+picture-between = { $low } to { $high } { $unit }
+picture-at-least = { $low } { $unit } or more
+picture-at-most = { $high } { $unit } or less
 picture-amount-turn = { $count ->
     [one] { $amount } turn
    *[other] { $amount } turns
@@ -29,7 +29,7 @@ picture-amount-nudge = { $count ->
     [one] { $amount } nudge
    *[other] { $amount } nudges
 }
-picture-amount-mm = { $amount } mm
+picture-amount-mm = { $amount } mm
 picture-way-in = in
 picture-way-out = out
 picture-way-clockwise = ↻
@@ -105,7 +105,7 @@ part-way-clockwise = clockwise
 part-way-counter-clockwise = counter-clockwise
 part-way-more = more play
 part-way-less = less play
-part-until = until the meter shows { $low } to { $high } { $unit }
+part-until = until the meter shows { $low } to { $high } { $unit }
 part-raises = raises the reading
 part-lowers = lowers the reading
 part-seen-facing = as you face it
@@ -141,7 +141,7 @@ workshop-nothing = nothing yet
 workshop-of = { $stopped } of { $reached }
 workshop-stops-note = dark end: stopped here
 workshop-times-note = dot: the middle owner
-workshop-minutes = { $minutes } min
+workshop-minutes = { $minutes } min
 workshop-hidden = { $count } more
 workshop-alternative = { $title }: { $count ->
     [one] one row.

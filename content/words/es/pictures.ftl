@@ -12,11 +12,11 @@ picture-off-scale = fuera de esta escala
 picture-no-readings = aún sin lecturas
 picture-no-limits = sin límites
 picture-right-band = correcto: { $limits }
-picture-aim = meta { $value } { $unit }
-picture-meter = medidor ±{ $value } { $unit }
-picture-between = { $low } a { $high } { $unit }
-picture-at-least = { $low } { $unit } o más
-picture-at-most = { $high } { $unit } o menos
+picture-aim = meta { $value } { $unit }
+picture-meter = medidor ±{ $value } { $unit }
+picture-between = { $low } a { $high } { $unit }
+picture-at-least = { $low } { $unit } o más
+picture-at-most = { $high } { $unit } o menos
 picture-amount-turn = { $count ->
     [one] { $amount } vuelta
    *[other] { $amount } vueltas
@@ -29,7 +29,7 @@ picture-amount-nudge = { $count ->
     [one] { $amount } toque
    *[other] { $amount } toques
 }
-picture-amount-mm = { $amount } mm
+picture-amount-mm = { $amount } mm
 picture-way-in = adentro
 picture-way-out = afuera
 picture-way-clockwise = ↻
@@ -105,7 +105,7 @@ part-way-clockwise = en sentido horario
 part-way-counter-clockwise = en sentido antihorario
 part-way-more = más juego
 part-way-less = menos juego
-part-until = hasta que el medidor marque { $low } a { $high } { $unit }
+part-until = hasta que el medidor marque { $low } a { $high } { $unit }
 part-raises = sube la lectura
 part-lowers = baja la lectura
 part-seen-facing = visto de frente
@@ -141,7 +141,7 @@ workshop-nothing = aún nada
 workshop-of = { $stopped } de { $reached }
 workshop-stops-note = extremo oscuro: se quedaron aquí
 workshop-times-note = punto: la persona del medio
-workshop-minutes = { $minutes } min
+workshop-minutes = { $minutes } min
 workshop-hidden = { $count } más
 workshop-alternative = { $count ->
     [one] { $title }: una fila.

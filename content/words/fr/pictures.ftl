@@ -12,11 +12,11 @@ picture-off-scale = hors de cette échelle
 picture-no-readings = pas encore de mesures
 picture-no-limits = sans limites
 picture-right-band = correct : { $limits }
-picture-aim = cible { $value } { $unit }
-picture-meter = appareil ±{ $value } { $unit }
-picture-between = { $low } à { $high } { $unit }
-picture-at-least = { $low } { $unit } ou plus
-picture-at-most = { $high } { $unit } ou moins
+picture-aim = cible { $value } { $unit }
+picture-meter = appareil ±{ $value } { $unit }
+picture-between = { $low } à { $high } { $unit }
+picture-at-least = { $low } { $unit } ou plus
+picture-at-most = { $high } { $unit } ou moins
 picture-amount-turn = { $count ->
     [one] { $amount } tour
    *[other] { $amount } tours
@@ -29,7 +29,7 @@ picture-amount-nudge = { $count ->
     [one] { $amount } poil
    *[other] { $amount } poils
 }
-picture-amount-mm = { $amount } mm
+picture-amount-mm = { $amount } mm
 picture-way-in = vissé
 picture-way-out = dévissé
 picture-way-clockwise = ↻
@@ -105,7 +105,7 @@ part-way-clockwise = sens horaire
 part-way-counter-clockwise = sens antihoraire
 part-way-more = plus de jeu
 part-way-less = moins de jeu
-part-until = jusqu’à lire { $low } à { $high } { $unit }
+part-until = jusqu’à lire { $low } à { $high } { $unit }
 part-raises = fait monter la mesure
 part-lowers = fait baisser la mesure
 part-seen-facing = vu de face
@@ -141,7 +141,7 @@ workshop-nothing = encore rien
 workshop-of = { $stopped } sur { $reached }
 workshop-stops-note = bout foncé : arrêtés ici
 workshop-times-note = point : la personne du milieu
-workshop-minutes = { $minutes } min
+workshop-minutes = { $minutes } min
 workshop-hidden = { $count } de plus
 workshop-alternative = { $count ->
     [one] { $title } : une ligne.

@@ -12,11 +12,11 @@ picture-off-scale = fuori da questa scala
 picture-no-readings = ancora nessuna misura
 picture-no-limits = senza limiti
 picture-right-band = giusto: { $limits }
-picture-aim = mira { $value } { $unit }
-picture-meter = tester ±{ $value } { $unit }
-picture-between = da { $low } a { $high } { $unit }
-picture-at-least = { $low } { $unit } o più
-picture-at-most = { $high } { $unit } o meno
+picture-aim = mira { $value } { $unit }
+picture-meter = tester ±{ $value } { $unit }
+picture-between = da { $low } a { $high } { $unit }
+picture-at-least = { $low } { $unit } o più
+picture-at-most = { $high } { $unit } o meno
 picture-amount-turn = { $count ->
     [one] { $amount } giro
    *[other] { $amount } giri
@@ -29,7 +29,7 @@ picture-amount-nudge = { $count ->
     [one] { $amount } pelo
    *[other] { $amount } peli
 }
-picture-amount-mm = { $amount } mm
+picture-amount-mm = { $amount } mm
 picture-way-in = dentro
 picture-way-out = fuori
 picture-way-clockwise = ↻
@@ -105,7 +105,7 @@ part-way-clockwise = in senso orario
 part-way-counter-clockwise = in senso antiorario
 part-way-more = più gioco
 part-way-less = meno gioco
-part-until = finché il tester segna da { $low } a { $high } { $unit }
+part-until = finché il tester segna da { $low } a { $high } { $unit }
 part-raises = alza la misura
 part-lowers = abbassa la misura
 part-seen-facing = visto di fronte
@@ -141,7 +141,7 @@ workshop-nothing = ancora niente
 workshop-of = { $stopped } su { $reached }
 workshop-stops-note = punta scura: fermi qui
 workshop-times-note = punto: la persona di mezzo
-workshop-minutes = { $minutes } min
+workshop-minutes = { $minutes } min
 workshop-hidden = altri { $count }
 workshop-alternative = { $count ->
     [one] { $title }: una riga.

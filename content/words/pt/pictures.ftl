@@ -12,11 +12,11 @@ picture-off-scale = fora desta escala
 picture-no-readings = ainda sem leituras
 picture-no-limits = sem limites
 picture-right-band = certo: { $limits }
-picture-aim = alvo { $value } { $unit }
-picture-meter = medidor ±{ $value } { $unit }
-picture-between = { $low } a { $high } { $unit }
-picture-at-least = { $low } { $unit } ou mais
-picture-at-most = { $high } { $unit } ou menos
+picture-aim = alvo { $value } { $unit }
+picture-meter = medidor ±{ $value } { $unit }
+picture-between = { $low } a { $high } { $unit }
+picture-at-least = { $low } { $unit } ou mais
+picture-at-most = { $high } { $unit } ou menos
 picture-amount-turn = { $count ->
     [one] { $amount } volta
    *[other] { $amount } voltas
@@ -29,7 +29,7 @@ picture-amount-nudge = { $count ->
     [one] { $amount } toque
    *[other] { $amount } toques
 }
-picture-amount-mm = { $amount } mm
+picture-amount-mm = { $amount } mm
 picture-way-in = dentro
 picture-way-out = fora
 picture-way-clockwise = ↻
@@ -105,7 +105,7 @@ part-way-clockwise = sentido horário
 part-way-counter-clockwise = sentido anti-horário
 part-way-more = mais folga
 part-way-less = menos folga
-part-until = até o medidor mostrar { $low } a { $high } { $unit }
+part-until = até o medidor mostrar { $low } a { $high } { $unit }
 part-raises = sobe a leitura
 part-lowers = baixa a leitura
 part-seen-facing = visto de frente
@@ -141,7 +141,7 @@ workshop-nothing = ainda nada
 workshop-of = { $stopped } de { $reached }
 workshop-stops-note = ponta escura: ficaram aqui
 workshop-times-note = ponto: a pessoa do meio
-workshop-minutes = { $minutes } min
+workshop-minutes = { $minutes } min
 workshop-hidden = mais { $count }
 workshop-alternative = { $count ->
     [one] { $title }: uma linha.
