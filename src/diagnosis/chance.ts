@@ -158,7 +158,7 @@ function usualMoves(hypothesis: Hypothesis, { previous }: Observation): Moves {
 }
 
 function moveInWay(way: Way, moves: Moves): Moves {
-  if (way.wander > 0) return { falls: 0.35, same: 0.3, rises: 0.35 };
+  if (way.wander > 0 || way.broken) return { falls: 0.35, same: 0.3, rises: 0.35 };
   if (way.follows === 0) return afterNothing;
   return way.follows > 0 ? moves : { falls: moves.rises, same: moves.same, rises: moves.falls };
 }

@@ -34,7 +34,7 @@ export function healthyAt(observation: Observation, band: Band): Healthy | null 
     share: 1,
     middle,
     half,
-    spread: Math.max(0.15 * half, 0.003 * Math.abs(middle), 0.002),
+    spread: Math.max(0.06 * half, 0.003 * Math.abs(middle), 0.002),
   };
   const reach = observation.reach ?? usualReach;
   return {

@@ -72,6 +72,8 @@ function ofObservation(hypotheses: readonly Hypothesis[], observation: Observati
   const healthy = observation.expected === null ? null : healthyAt(observation, observation.expected);
   if (healthy === null) return null;
   const { measure, situation, supply, seen, previous } = observation;
+  // Sent again with nothing done in between, only two figures can be held against each other.
+  if (previous?.after === null && (seen.kind !== 'value' || previous.seen.kind !== 'value')) return null;
   const all = predictAll(hypotheses, measure, situation, supply !== null);
   const after = previous?.after ?? null;
   // Most causes leave most readings alone: those are reckoned once for all of them.

@@ -54,6 +54,9 @@ export type Advice = CheckAdvice | CallAdvice;
 const callMinutes = 40;
 const searchMinutes = 45;
 
+const sureEnough = 0.6;
+const worthASecondLook = 0.3;
+
 type Beliefs = readonly { hypothesis: Hypothesis; probability: number }[];
 
 export function nextCheck(content: FaultContent, belief: Belief, situation: Situation): Advice {
@@ -98,13 +101,14 @@ function believed(belief: Belief): Beliefs {
 
 function isOpen(check: Check, beliefs: Beliefs, { done, lacking, settable }: Situation): boolean {
   if (check.for !== 'owner' || check.tools.some((tool) => lacking.includes(tool))) return false;
-  if (check.ask.kind === 'go-on' && !settable) return false;
+  // To set what is not only off its mark would hide a fault: this takes more than being cheap.
+  if (check.ask.kind === 'go-on' && !(settable && chanceToMend(check, beliefs) > sureEnough)) return false;
   if (check.ask.kind === 'choice' && done.includes(check.ask.question)) return false;
   if (check.ask.kind === 'reading' && done.includes(check.ask.measure)) return false;
   const times = done.filter((one) => one === check.id).length;
   if (times === 0) return true;
   // A mend that did nothing is asked for once more where hardly anything else fits: people look without seeing.
-  return check.ask.kind === 'retake' && times === 1 && chanceToMend(check, beliefs) > 0.35;
+  return check.ask.kind === 'retake' && times === 1 && chanceToMend(check, beliefs) > worthASecondLook;
 }
 
 function chanceToMend(check: Check, beliefs: Beliefs): number {

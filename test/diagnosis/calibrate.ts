@@ -3,7 +3,8 @@ import { hypothesesOf } from '../../src/diagnosis/hypothesis.ts';
 import type { FaultContent } from '../../src/procedure/fault.ts';
 import { createRandom } from '../garage/random.ts';
 import { drawScene, usualSlips } from '../garage/scene.ts';
-import { sameFault, walk } from './walk.ts';
+import { sameFault } from './same-fault.ts';
+import { walk } from './walk.ts';
 
 export interface Calibration {
   machines: number;

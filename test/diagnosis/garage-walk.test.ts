@@ -2,8 +2,10 @@
 import { describe, expect, it } from 'vitest';
 import { faultById } from '../garage/faults.ts';
 import { drawScene, usualSlips } from '../garage/scene.ts';
+import { calibrate } from './calibrate.ts';
+import { sameFault } from './same-fault.ts';
 import { shippedFaults } from './shipped-faults.ts';
-import { sameFault, walk } from './walk.ts';
+import { walk } from './walk.ts';
 
 const machines = 12;
 
@@ -54,5 +56,14 @@ describe('on the model garage', () => {
       const one = walk(shippedFaults, drawScene(`only-${seed}`, { kind: 'mis-set' }, usualSlips));
       expect(one.end).toBe('all-plausible');
     }
+  });
+
+  it('of causes given seven to nine chances in ten, about so many are right', () => {
+    const rows = calibrate(shippedFaults, 500).table.filter((row) => row.from >= 0.7 && row.to <= 0.9);
+    const count = rows.reduce((sum, row) => sum + row.count, 0);
+    const said = rows.reduce((sum, row) => sum + row.said * row.count, 0) / count;
+    const right = rows.reduce((sum, row) => sum + row.right * row.count, 0) / count;
+    expect(count).toBeGreaterThan(80);
+    expect(Math.abs(said - right)).toBeLessThan(0.1);
   });
 });

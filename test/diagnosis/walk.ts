@@ -12,52 +12,6 @@ import { nominal } from '../garage/nominal.ts';
 import { createRandom, type Random } from '../garage/random.ts';
 import type { Scene } from '../garage/scene.ts';
 
-/** What the garage calls a fault, and what content calls it; engine faults and mere settings are left out. */
-export const sameFault: Readonly<Record<string, string>> = {
-  'leads-swapped': 'leads-swapped',
-  'red-on-supply': 'red-on-supply',
-  'black-on-supply': 'black-on-supply',
-  'red-on-supply-black-on-signal': 'red-on-supply-black-on-signal',
-  'red-on-ground-black-on-supply': 'red-on-ground-black-on-supply',
-  'leads-on-one-pin': 'leads-on-one-pin',
-  'lead-not-touching': 'probe-not-touching',
-  'battery-wire-probed': 'battery-wire-probed',
-  'meter-on-ac': 'meter-on-ac',
-  'meter-on-ohms': 'meter-on-ohms',
-  'meter-range-low': 'meter-range',
-  'meter-battery-weak': 'meter-battery-weak',
-  'red-in-current-jack': 'red-in-current-jack',
-  'meter-hold': 'meter-hold',
-  'meter-relative': 'meter-relative',
-  'meter-min-max': 'meter-min-max',
-  'meter-auto-off': 'meter-auto-off',
-  'first-wake-fails': 'unit-asleep',
-  'falls-asleep': 'unit-asleep',
-  'never-powered': 'no-power',
-  'supply-low': 'supply-low',
-  'supply-high': 'supply-high',
-  'battery-flat': 'battery-flat',
-  'cable-tight': 'tight-cable',
-  'fast-idle-on': 'fast-idle-on',
-  'stop-not-backed-off': 'stop-not-backed-off',
-  'carbon-in-bore': 'carbon-in-bore',
-  'knob-stays-in': 'knob-stays-in',
-  'cable-slack': 'wide-open-not-reached',
-  'worn-near-idle': 'worn-track-near-idle',
-  'worn-elsewhere': 'worn-track-elsewhere',
-  'screws-loose': 'loose-sensor',
-  'shaft-slack': 'shaft-play',
-  'tang-on-wrong-side': 'tang-wrong-side',
-  'sensor-reversed': 'sensor-reversed',
-  'ground-resistive': 'resistive-ground',
-  'ground-open': 'open-ground',
-  'supply-open': 'open-supply',
-  'supply-resistive': 'resistive-supply',
-  'signal-shorted-to-ground': 'signal-shorted',
-  'signal-shorted-to-supply': 'signal-shorted',
-  'plug-corroded': 'corroded-plug',
-};
-
 export interface Walk {
   end: 'all-plausible' | 'person' | 'endless';
   /** Beliefs at the first odd reading, and at the end or the call. */
@@ -228,7 +182,7 @@ export function walk(content: FaultContent, scene: Scene, limit = 40): Walk {
             supply: null,
           }),
         );
-        const probing = stage.measure === 'supply-voltage' ? 'probe-supply' : 'probe';
+        const probing = stage.do.find((one) => one.startsWith('probe')) ?? 'probe';
         for (const action of advice.back) act(scene, action === 'probe' ? probing : action, measure, random);
         continue;
       }
@@ -249,7 +203,12 @@ export function walk(content: FaultContent, scene: Scene, limit = 40): Walk {
         odd = addWeights(lastingWeights(content, odd), likelihoods(content, again));
         if (advice.check !== 'read-again') done = done.filter((one) => one !== advice.check);
       } else {
-        odd = addWeights(odd, likelihoods(content, { kind: 'tried', check: advice.check, result }));
+        const still = { seen: reading.seen, after: null, expect: 'same' as const };
+        odd = addWeights(
+          odd,
+          likelihoods(content, { kind: 'tried', check: advice.check, result }),
+          likelihoods(content, { ...again, previous: still }),
+        );
       }
       reading = again;
     }

@@ -130,6 +130,10 @@ fault-stop-not-backed-off = idle stop still bears
 fault-stop-not-backed-off-why = The figure did not fall as it does once the idle stop is free.
 fault-stop-not-backed-off-remedy = Turn the idle stop out until nothing bears on it.
 
+fault-idle-stop-never-bore = idle stop set too far out
+fault-idle-stop-never-bore-why = The figure may not fall where the idle stop never bore.
+fault-idle-stop-never-bore-remedy = Set the idle stop by the steps.
+
 fault-carbon-in-bore = carbon in the bore
 fault-carbon-in-bore-why = Carbon can hold the throttle open just like a stop.
 fault-carbon-in-bore-remedy = Clean bore and plate, then set again.
