@@ -6,6 +6,7 @@ import { makePipeFace } from '../../adapters/console/pipe-face.ts';
 import { makeFrozenClock } from '../inbox/frozen-clock.ts';
 import { startTimekeeper } from '../inbox/keep-time.ts';
 import { makeReceive, makeTakeDue, makeTakeRefusal } from '../inbox/receive.ts';
+import type { Library } from '../library/library.ts';
 import { makeOutbox } from '../outbox/run-outbox.ts';
 import type { Paint } from '../outbox/send-row.ts';
 import { openStore } from '../store/open-store.ts';
@@ -24,6 +25,7 @@ export interface Surroundings {
 }
 
 export interface Prepared {
+  library: Pick<Library, 'bring'>;
   decide: Decide;
   paint: Paint | null;
   stop(): Promise<void>;
@@ -44,15 +46,15 @@ export async function runChat(
   try {
     const { content, pictures } = wanted;
     const prepared = await prepare({ store, content, pictures: pictures !== null, report, now: clock });
-    const { decide, paint } = prepared;
-    const takeDue = makeTakeDue(store, decide);
+    const { decide, paint, library } = prepared;
+    const takeDue = makeTakeDue(store, decide, library);
     const outbox = makeOutbox({
       store,
       clock,
       route: (to) => (to.kind !== 'owner' || to.platform === face.name ? [face] : []),
       paint,
       pacing: null,
-      refused: makeTakeRefusal(store, decide),
+      refused: makeTakeRefusal(store, decide, library),
       report,
       atOnce: 1,
     });
@@ -80,7 +82,7 @@ export async function runChat(
     const timekeeper =
       time === null ? startTimekeeper({ calendar: store.calendar, clock, takeDue: due, report }) : null;
     process.once('SIGTERM', () => face.stop()).once('SIGINT', () => face.stop());
-    await face.start(makeReceive(store, decide));
+    await face.start(makeReceive(store, decide, library));
     await face.ended;
     await timekeeper?.stop();
     await prepared.stop();

@@ -22,7 +22,7 @@ import { type Bench, benchOf, type Turn } from './turn.ts';
 /** Two readings of one state differ by no more than this (V, 1/min; common practice, no source). */
 const noise = { V: 0.0015, '1/min': 30 } as const;
 /** What fixing may do to the reading (V; common practice, no source). */
-const shiftPrior = { shift: 0, spread: 0.008 };
+const shiftPrior = { shift: 0, spread: 0.014 };
 /** How much faster a volt more at the idle stop makes the engine run (1/min; common practice, no source). */
 const speedPerVolt = 12_500;
 /** So often fixed and still not right: the screws themselves are then nudged, and after as many again a person is called. */

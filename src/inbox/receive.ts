@@ -1,28 +1,53 @@
 // Makes one arrived message one committed turn, for every adapter; also what falls due, and what a platform refused.
 import type { Receive } from '../chat/adapter.ts';
-import type { Decide, OutboxRow, Store } from '../store/store.ts';
+import type { Library } from '../library/library.ts';
+import type { Arrival, Decide, OutboxRow, Store } from '../store/store.ts';
+import { MissingEdition } from './decide.ts';
+
+/** Takes turns; brings content that another process pinned a set-up to, where a turn finds it missing. */
+export type Take = (arrival: Arrival) => Promise<void>;
+
+export function makeTake(store: Pick<Store, 'turn'>, decide: Decide, library?: Pick<Library, 'bring'>): Take {
+  return async (arrival) => {
+    try {
+      await store.turn(arrival, decide);
+    } catch (error) {
+      if (!(error instanceof MissingEdition) || !(await library?.bring(error.hash))) throw error;
+      await store.turn(arrival, decide);
+    }
+  };
+}
 
 /** Resolves once the message and all that follows from it is committed. A repeat resolves at once. */
-export function makeReceive(store: Pick<Store, 'turn'>, decide: Decide): Receive {
-  return async (message) => {
-    await store.turn({ kind: 'message', message }, decide);
-  };
+export function makeReceive(
+  store: Pick<Store, 'turn'>,
+  decide: Decide,
+  library?: Pick<Library, 'bring'>,
+): Receive {
+  const take = makeTake(store, decide, library);
+  return (message) => take({ kind: 'message', message });
 }
 
 /** A turn for a conversation whose instant has come. */
 export type TakeDue = (key: string) => Promise<void>;
 
-export function makeTakeDue(store: Pick<Store, 'turn'>, decide: Decide): TakeDue {
-  return async (key) => {
-    await store.turn({ kind: 'due', key }, decide);
-  };
+export function makeTakeDue(
+  store: Pick<Store, 'turn'>,
+  decide: Decide,
+  library?: Pick<Library, 'bring'>,
+): TakeDue {
+  const take = makeTake(store, decide, library);
+  return (key) => take({ kind: 'due', key });
 }
 
 /** A turn by which a conversation hears that a platform will not take its message. */
 export type TakeRefusal = (row: OutboxRow, why: string) => Promise<void>;
 
-export function makeTakeRefusal(store: Pick<Store, 'turn'>, decide: Decide): TakeRefusal {
-  return async ({ key, row, message }, why) => {
-    await store.turn({ kind: 'refused', key, row, message, why }, decide);
-  };
+export function makeTakeRefusal(
+  store: Pick<Store, 'turn'>,
+  decide: Decide,
+  library?: Pick<Library, 'bring'>,
+): TakeRefusal {
+  const take = makeTake(store, decide, library);
+  return ({ key, row, message }, why) => take({ kind: 'refused', key, row, message, why });
 }
