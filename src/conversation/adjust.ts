@@ -158,13 +158,13 @@ export function advise(turn: Turn): void {
     aim,
     noise[unitHere(bench)],
   );
-  if (next.kind === 'stuck') return giveToPerson(turn, bench, next.why);
+  if (next.kind === 'stuck') return giveToPerson(turn, next.why);
   // Freed, it may have crept into the aim by itself: one nudge the other way costs less than a wrong "done".
   const direction =
     next.kind === 'within' ? (reading > aim ? -learned.sense || 1 : learned.sense || 1) : next.direction;
   const amount = next.kind === 'within' ? hands[unit].smallest : next.amount;
-  const goesOn = Math.sign(loop.trials.at(-1)?.amount ?? 0) === direction;
-  loop.advised = { part: adjust.part, amount: direction * amount, watched, slack: !goesOn };
+  const slack = (priorOf(bench, adjust.part).deadBand ?? 0) > 0 && !learned.touching;
+  loop.advised = { part: adjust.part, amount: direction * amount, watched, slack };
   sayMove(
     turn,
     bench,
@@ -277,7 +277,7 @@ export function afterFixing(turn: Turn, verdict: VerdictFact, passed: boolean): 
 
 function trim(turn: Turn, bench: Bench, loop: Loop, verdict: VerdictFact): void {
   const turned = Object.values(loop.trims).reduce((sum, nudges) => sum + nudges, 0);
-  if (turned >= trimsEnough) return giveToPerson(turn, bench, 'moves-stop-helping');
+  if (turned >= trimsEnough) return giveToPerson(turn, 'moves-stop-helping');
   const limits =
     bench.stage.ask && 'reading' in bench.stage.ask
       ? limitsFor(bench, bench.stage.ask.reading, bench.stage.ask.at ?? null)
@@ -289,14 +289,14 @@ function trim(turn: Turn, bench: Bench, loop: Loop, verdict: VerdictFact): void 
     turnedIn: loop.trims[id] ?? 0,
   }));
   const screw = chooseScrew(screws, verdict.value ?? aim, aim);
-  if (!screw) return giveToPerson(turn, bench, 'moves-stop-helping');
+  if (!screw) return giveToPerson(turn, 'moves-stop-helping');
   loop.trims[screw.id] = (loop.trims[screw.id] ?? 0) + 1;
   loop.advised = { part: screw.id, amount: 1, watched: false, slack: false };
   bench.setUp.step = { kind: 'fixed' };
   sayMove(turn, bench, screw.id as Part, 1, 1, null, []);
 }
 
-function giveToPerson(turn: Turn, bench: Bench, why: string): void {
+function giveToPerson(turn: Turn, why: string): void {
   callPerson(turn, { reason: `stuck-${why}`, goOn: false, first: [line(`stuck-${why}`)] });
 }
 

@@ -38,7 +38,7 @@ function close(turn: Turn, bench: Bench, result: RecordFact['result']): void {
   );
   if (cold.length > 0) {
     record.static = Object.fromEntries(
-      cold.map(([key, kept]) => [measureOf(key), valueOf(measureOf(key), kept)]),
+      cold.map(([key, kept]) => [measureOf(key), factOf(measureOf(key), kept)]),
     );
   }
   if (result === 'right-as-found') {
@@ -75,14 +75,14 @@ function close(turn: Turn, bench: Bench, result: RecordFact['result']): void {
 
 const measureOf = (key: string): string => key.split('@')[0] ?? key;
 
-const valueOf = (measure: string, kept: Kept) => ({ value: kept.value, unit: unitOf(measure) });
+const factOf = (measure: string, kept: Kept) => ({ value: kept.value, unit: unitOf(measure) });
 
 /** The values last passed, one a measure; the warm one comes after the static one. */
 function latestPassed(readings: Record<string, Kept>): RecordFact['values'] {
   const inOrder = Object.entries(readings)
     .filter(([, kept]) => kept.result !== 'out')
     .sort(([, a], [, b]) => a.at - b.at);
-  return Object.fromEntries(inOrder.map(([key, kept]) => [measureOf(key), valueOf(measureOf(key), kept)]));
+  return Object.fromEntries(inOrder.map(([key, kept]) => [measureOf(key), factOf(measureOf(key), kept)]));
 }
 
 function valueLines(readings: Record<string, Kept>): Line[] {

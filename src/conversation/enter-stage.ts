@@ -1,5 +1,5 @@
 // Goes to a stage: passes over what does not apply, shows its cautions first, then says what to do and asks; the spine of every procedure.
-import { type Stage, stageAfter, stageOf } from '../procedure/procedure.ts';
+import { type Stage, stageAfter, stageBelow, stageOf } from '../procedure/procedure.ts';
 import { askStage } from './ask-stage.ts';
 import { applies } from './circumstances.ts';
 import { endSetUp } from './end-set-up.ts';
@@ -14,11 +14,14 @@ export function enterStage(turn: Turn, from: Stage | null): void {
   const bench = benchOf(turn);
   let stage = from;
   for (let passed = 0; stage && passed < farthest; passed += 1) {
-    if (applies(bench, stage)) {
-      if (stage.conclude === undefined) return arriveAt(turn, bench, stage);
-      bench.setUp.finding = stage.conclude;
-      carry(turn, [line(`${bench.procedure.id}-${stage.id}`)]);
+    if (!applies(bench, stage)) {
+      // What is passed over leads nowhere else: the stage that stands below it is looked at.
+      stage = stageBelow(bench.procedure, stage);
+      continue;
     }
+    if (stage.conclude === undefined) return arriveAt(turn, bench, stage);
+    bench.setUp.finding = stage.conclude;
+    carry(turn, [line(`${bench.procedure.id}-${stage.id}`)]);
     stage = stageAfter(bench.procedure, stage);
   }
   if (stage) throw new Error(`Procedure ${bench.procedure.id} goes round in a ring at ${stage.id}.`);
@@ -54,6 +57,7 @@ function arriveAt(turn: Turn, bench: Bench, stage: Stage): void {
   setUp.loop = null;
   setUp.heard = null;
   setUp.unclear = 0;
+  setUp.reread = false;
   setUp.oddity = null;
   // Doing an item of the start list again, or one that lies before it, makes the rest of the list worth nothing.
   if (setUp.been.at(-1) !== stage.id) setUp.been = [...setUp.been, stage.id].slice(-80);

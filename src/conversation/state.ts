@@ -119,6 +119,8 @@ export interface SetUp {
   loop: Loop | null;
   /** How often in a row a reading at this step could not tell, or showed a unit asleep. */
   unclear: number;
+  /** A reading that would decide against the machine was asked for once more at this stage. */
+  reread: boolean;
   wakes: number;
   /** How often each stage was left because its reading did not come out right. */
   failures: Record<string, number>;
@@ -199,6 +201,7 @@ export function newSetUp(
     rig: rigAtStart,
     loop: null,
     unclear: 0,
+    reread: false,
     wakes: 0,
     failures: {},
     extra: [],

@@ -141,9 +141,19 @@ export function takeSeen(turn: Turn, seen: Seen, typed: string): void {
   const verdict = verdictOf(awaited, seen, judged);
   record(turn, awaited, seen, typed, verdict);
   if (judged.result === 'wandering') return followOdd(turn, bench, awaited, seen, verdict);
-  if (judged.result === 'unclear') return cannotTell(turn, judged, verdict);
+  if (judged.result === 'unclear')
+    return cannotTell(turn, judged.why === 'digit' ? judged.needed : null, verdict);
+  const finest = digitForOthers(bench, awaited.measure);
+  if (seen.resolution > finest) return cannotTell(turn, finest, { ...verdict, result: 'unclear' });
   setUp.unclear = 0;
   const passed = judged.result === 'pass';
+  const decides =
+    bench.stage.noteOnly || (bench.stage.failing !== undefined && !('go' in bench.stage.failing));
+  if (!passed && decides && !setUp.reread) {
+    setUp.reread = true;
+    carry(turn, [outLine(verdict, seen.resolution)], { verdict });
+    return askBack(turn, 'read-once-more');
+  }
   keep(turn, bench, awaited, verdict, judged, seen.resolution, passed);
   if (passed) carryPass(turn, bench, verdict, seen.resolution);
   if (setUp.step.kind === 'fixed') return afterFixing(turn, verdict, passed);
@@ -265,11 +275,21 @@ function wakeAgain(turn: Turn, awaited: Awaited, typed: string): void {
   askBack(turn, 'asleep-again');
 }
 
-function cannotTell(turn: Turn, judged: Extract<Judged, { result: 'unclear' }>, verdict: VerdictFact): void {
+/** A reading that others are held against has to show as fine a digit as they need. */
+function digitForOthers({ machine }: Bench, measure: string): number {
+  const tolerances = Object.values(machine.targets).flatMap(({ like, tolerance }) =>
+    like === measure && tolerance !== undefined ? [tolerance] : [],
+  );
+  return tolerances.length === 0
+    ? Number.POSITIVE_INFINITY
+    : 10 ** Math.floor(Math.log10(Math.min(...tolerances) / 2));
+}
+
+function cannotTell(turn: Turn, needed: number | null, verdict: VerdictFact): void {
   const { setUp } = benchOf(turn);
   setUp.unclear += 1;
   const lines: Line[] =
-    judged.why === 'digit' ? [line('unclear-digits', { digit: judged.needed })] : [line('unclear-meter')];
+    needed === null ? [line('unclear-meter')] : [line('unclear-digits', { digit: needed })];
   if (setUp.unclear >= enoughUnclear) {
     return callPerson(turn, { reason: 'meter-too-coarse', goOn: false, first: lines });
   }

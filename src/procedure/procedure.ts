@@ -97,5 +97,10 @@ export function stageOf(procedure: Procedure, id: string): Stage | undefined {
 /** The stage that stands after this one when nothing else is said; null after the last. */
 export function stageAfter(procedure: Procedure, stage: Stage): Stage | null {
   if (stage.next !== undefined) return stageOf(procedure, stage.next) ?? null;
+  return stageBelow(procedure, stage);
+}
+
+/** The stage that stands below this one in the file. */
+export function stageBelow(procedure: Procedure, stage: Stage): Stage | null {
   return procedure.stages[procedure.stages.indexOf(stage) + 1] ?? null;
 }

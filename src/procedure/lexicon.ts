@@ -1,0 +1,25 @@
+// What a language's lexicon file may say, for the loader and for whoever edits one.
+import { z } from 'zod';
+import { steeringWords } from '../measurement/heard.ts';
+import { roles } from '../measurement/lexicon.ts';
+import { typedUnits } from '../measurement/unit-factors.ts';
+import { languageSchema } from './localised.ts';
+import { redFlags } from './vocabulary.ts';
+
+const phrases = z.array(z.string().min(1)).readonly();
+const byNumber = z.record(z.string().regex(/^\d+$/, 'a whole number'), phrases);
+
+export const lexiconSchema = z.strictObject({
+  language: languageSchema,
+  decimals: z.array(z.enum(['.', ','])).min(1),
+  compounds: z.boolean().default(false),
+  wholeDecimals: z.boolean().default(false),
+  words: z.record(z.enum(steeringWords), phrases),
+  numbers: byNumber,
+  upToNineteen: z.array(z.number().int()).default([]),
+  multipliers: byNumber,
+  fractions: byNumber,
+  units: z.partialRecord(z.enum(typedUnits), phrases),
+  phrases: z.partialRecord(z.enum(roles), phrases),
+  redFlags: z.record(z.enum(redFlags), z.strictObject({ when: phrases, unless: phrases.optional() })),
+});

@@ -1,0 +1,164 @@
+// Plays a chat in memory, without store or platform: lines as in pipe mode in, messages as in pipe mode out; for tests of conversations.
+import { join } from 'node:path';
+import type { IncomingMessage } from '../../src/chat/incoming-message.ts';
+import type { OutgoingMessage } from '../../src/chat/outgoing-message.ts';
+import { makeDecide } from '../../src/inbox/decide.ts';
+import { openLibrary } from '../../src/library/library.ts';
+import { loadContent } from '../../src/library/load-content.ts';
+import { prepareLexicon } from '../../src/measurement/lexicon.ts';
+import type { Arrival, Decide, Loaded, ReadingRow, RecordRow } from '../../src/store/store.ts';
+
+const shipped = join(import.meta.dirname, '..', '..', 'content');
+
+let ready: Promise<Decide> | undefined;
+
+/** The shipped content's decision, made once for all tests of a file. */
+export function shippedDecide(content = shipped): Promise<Decide> {
+  if (content === shipped && ready) return ready;
+  const made = (async () => {
+    const { newest, problems } = await loadContent(content);
+    if (!newest) throw new Error(JSON.stringify(problems, null, 1));
+    const shelf = new Map<string, string>();
+    const library = await openLibrary(newest, {
+      put: async (hash, json) => void shelf.set(hash, json),
+      get: async (hash) => shelf.get(hash),
+      inUse: async () => [],
+    });
+    const prepared = Object.fromEntries(
+      Object.entries(newest.lexicons).map(([language, entries]) => [language, prepareLexicon(entries)]),
+    );
+    return makeDecide({
+      library,
+      lexicons: (language) => [...new Set([language, 'en'])].flatMap((one) => prepared[one] ?? []),
+    });
+  })();
+  if (content === shipped) ready = made;
+  return made;
+}
+
+export interface Said {
+  id: string;
+  to: string;
+  text: string;
+  choices: { id: string; label: string }[];
+  facts: OutgoingMessage['facts'];
+  case?: string;
+  edit?: number;
+}
+
+/** One garage with one desk. Everything survives from line to line as JSON, as in a store. */
+export class Play {
+  now = Date.parse('2026-01-05T09:00:00Z');
+  readonly said: Said[] = [];
+  readonly records: RecordRow[] = [];
+  private readonly states = new Map<string, string>();
+  private readonly numbers = new Map<string, number>();
+  private readonly readings = new Map<string, ReadingRow[]>();
+  private readonly dueAt = new Map<string, number | null>();
+  private readonly caseOwners = new Map<string, string>();
+  private readonly decide: Decide;
+  private count = 0;
+
+  constructor(decide: Decide) {
+    this.decide = decide;
+  }
+
+  text(from: string, text: string, more: Partial<IncomingMessage> = {}): Said[] {
+    return this.take({ ...this.blank(from), body: { kind: 'text', text }, ...more });
+  }
+
+  choose(
+    from: string,
+    choice: string,
+    of: string | null = null,
+    more: Partial<IncomingMessage> = {},
+  ): Said[] {
+    return this.take({ ...this.blank(from), body: { kind: 'choice', choice, of }, ...more });
+  }
+
+  start(from: string, procedure: string, machine: string): Said[] {
+    return this.take({ ...this.blank(from), body: { kind: 'start', procedure, machine } });
+  }
+
+  /** Moves the clock, taking what falls due on the way in its order. */
+  advance(ms: number): Said[] {
+    const until = this.now + ms;
+    const said: Said[] = [];
+    for (;;) {
+      const next = [...this.dueAt].filter(
+        (one): one is [string, number] => one[1] !== null && one[1] <= until,
+      );
+      const [first] = next.sort((a, b) => a[1] - b[1]);
+      if (!first) break;
+      this.now = Math.max(this.now, first[1]);
+      said.push(...this.turn(first[0], { kind: 'due', key: first[0] }));
+    }
+    this.now = until;
+    return said;
+  }
+
+  /** The state as the store would hold it. */
+  stateOf(from: string): unknown {
+    return JSON.parse(this.states.get(`console:${from}`) ?? 'null');
+  }
+
+  private blank(from: string): IncomingMessage {
+    this.count += 1;
+    return {
+      platform: 'console',
+      messageId: `t${this.count}`,
+      person: from,
+      name: null,
+      role: 'owner',
+      chat: from,
+      caseId: null,
+      locale: null,
+      body: { kind: 'text', text: '' },
+    };
+  }
+
+  private take(message: IncomingMessage): Said[] {
+    const owned = message.caseId === null ? undefined : this.caseOwners.get(message.caseId);
+    const key = message.role === 'staff' ? (owned ?? 'desk') : `${message.platform}:${message.person}`;
+    return this.turn(key, { kind: 'message', message });
+  }
+
+  private turn(key: string, arrival: Arrival): Said[] {
+    if (!this.numbers.has(key)) this.numbers.set(key, this.numbers.size + 1);
+    const stored = this.states.get(key);
+    const loaded: Loaded = {
+      now: this.now,
+      key,
+      number: this.numbers.get(key) ?? 0,
+      state: stored === undefined ? null : JSON.parse(stored),
+      desk: key === 'desk' ? null : JSON.parse(this.states.get('desk') ?? 'null'),
+      openCases: [],
+      readings: this.readings.get(key) ?? [],
+      hasReadings: true,
+    };
+    const decision = this.decide(loaded, arrival);
+    if ('needs' in decision) throw new Error('the readings were given');
+    if (decision.state === null) this.states.delete(key);
+    else this.states.set(key, JSON.stringify(decision.state));
+    this.readings.set(key, [...(this.readings.get(key) ?? []), ...decision.readings]);
+    this.dueAt.set(key, decision.dueAt);
+    this.records.push(...decision.records);
+    if (decision.caseRow) this.caseOwners.set(decision.caseRow.id, key);
+    const said = decision.messages.map(toSaid);
+    this.said.push(...said);
+    return said;
+  }
+}
+
+function toSaid(message: OutgoingMessage): Said {
+  const { to } = message;
+  return {
+    id: message.id,
+    to: to.kind === 'owner' ? to.person : to.kind,
+    text: message.text,
+    choices: message.choices,
+    facts: JSON.parse(JSON.stringify(message.facts)),
+    ...(to.kind === 'desk' && to.caseId !== null ? { case: to.caseId } : {}),
+    ...(message.edit > 0 ? { edit: message.edit } : {}),
+  };
+}
