@@ -8,15 +8,23 @@ import { type Workshop, workshopSchema } from '../procedure/workshop.ts';
 import { byId } from './by-id.ts';
 import { type ContentFiles, checkAcross } from './check-across.ts';
 import { type Edition, makeEdition } from './edition.ts';
+import { type LexiconEntries, loadLexicons } from './load-lexicons.ts';
 import { loadWords } from './load-words.ts';
 import { hasErrors, type Problem, sortProblems } from './problem.ts';
 import { type ContentFile, readContentFile } from './read-content-file.ts';
 import { readFolder, readText } from './read-folder.ts';
 import { readSources } from './spoken-keys.ts';
 
+export interface Newest {
+  edition: Edition;
+  json: string;
+  /** By language. No set-up is pinned to them: everybody is understood as well as the newest can. */
+  lexicons: Record<string, LexiconEntries>;
+}
+
 export interface Loaded {
   /** Null where there is an error: the program does not start on such content. */
-  newest: { edition: Edition; json: string } | null;
+  newest: Newest | null;
   problems: Problem[];
 }
 
@@ -44,10 +52,12 @@ export async function loadContent(folder: string, sources = readSources()): Prom
   if (whole) problems.push(...checkAcross(files));
   const words = await loadWords(folder, whole ? files : null, !hasErrors(problems), await sources);
   problems.push(...words.problems);
+  const { lexicons, problems: unheard } = await loadLexicons(folder);
+  problems.push(...unheard);
   const { workshop } = files;
   const sound = workshop !== null && !hasErrors(problems);
   return {
-    newest: sound ? makeEdition(gather(files, workshop.value), words.texts) : null,
+    newest: sound ? { ...makeEdition(gather(files, workshop.value), words.texts), lexicons } : null,
     problems: sortProblems(problems),
   };
 }

@@ -1,30 +1,39 @@
-// Reads every language's lexicon, how people there say yes, numbers and red flags, for the loader.
+// Loads and checks how the people of each language say yes, numbers and red flags, for the loader.
 import { join } from 'node:path';
-import type { LexiconEntries } from '../measurement/lexicon.ts';
+import type { z } from 'zod';
 import { lexiconSchema } from '../procedure/lexicon.ts';
+import { locate } from './check-across.ts';
 import type { Problem } from './problem.ts';
 import { readContentFile } from './read-content-file.ts';
-import { namesIn, readText } from './read-folder.ts';
+import { languagesIn, readText } from './read-folder.ts';
 
-export type { LexiconEntries } from '../measurement/lexicon.ts';
+export type LexiconEntries = z.infer<typeof lexiconSchema>;
 
 export const lexiconFile = 'lexicon.yaml';
 
-/** By language; a language without a lexicon is heard in English alone. */
+/** English is understood beside every language, so it alone cannot be left out. */
 export async function loadLexicons(
   folder: string,
 ): Promise<{ lexicons: Record<string, LexiconEntries>; problems: Problem[] }> {
+  const root = join(folder, 'words');
   const problems: Problem[] = [];
   const lexicons: Record<string, LexiconEntries> = {};
-  const words = join(folder, 'words');
-  for (const language of await namesIn(words)) {
-    const file = `content/words/${language}/${lexiconFile}`;
-    if (!(await namesIn(join(words, language))).includes(lexiconFile)) continue;
-    const { text } = await readText(join(words, language, lexiconFile));
-    if (text === null) continue;
+  for (const language of new Set(['en', ...(await languagesIn(root))])) {
+    const file = join(root, language, lexiconFile);
+    const { text, problem } = await readText(file);
+    if (text === null) {
+      const message = 'There is no lexicon: whoever writes in this language is understood in English alone.';
+      problems.push(language === 'en' ? problem : { ...problem, level: 'warning', message });
+      continue;
+    }
     const { read, problems: wrong } = readContentFile<LexiconEntries>(file, text, lexiconSchema);
     problems.push(...wrong);
-    if (read) lexicons[language] = read.value;
+    if (read === null) continue;
+    lexicons[language] = read.value;
+    const said = read.value.language;
+    if (said === language) continue;
+    const message = `This lexicon says that it is of "${said}", but it stands with "${language}".`;
+    problems.push(...locate(read, [{ path: ['language'], message, mend: `Write "language: ${language}".` }]));
   }
   return { lexicons, problems };
 }

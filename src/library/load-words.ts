@@ -3,9 +3,10 @@ import { join } from 'node:path';
 import type { ContentFiles, locate } from './check-across.ts';
 import { checkWords, type Need } from './check-words.ts';
 import type { WordFiles } from './edition.ts';
+import { lexiconFile } from './load-lexicons.ts';
 import type { Problem } from './problem.ts';
 import { type FluentFile, readFluent } from './read-fluent.ts';
-import { namesIn, readFolder } from './read-folder.ts';
+import { languagesIn, readFolder } from './read-folder.ts';
 import { findSpoken, type Source } from './spoken-keys.ts';
 import {
   type ContentNeed,
@@ -30,10 +31,8 @@ export async function loadWords(
   const texts: Record<string, Record<string, string>> = {};
   const said = new Map<string, Map<string, FluentFile>>();
   const drawn = new Map<string, Map<string, FluentFile>>();
-  for (const language of await namesIn(root)) {
-    const { files: read, problems: unread } = await readFolder(join(root, language), '.ftl', [
-      'lexicon.yaml',
-    ]);
+  for (const language of await languagesIn(root)) {
+    const { files: read, problems: unread } = await readFolder(join(root, language), '.ftl', [lexiconFile]);
     problems.push(...unread);
     for (const { file, name, text } of read) {
       const { fluent, problems: wrong } = readFluent(file, text);

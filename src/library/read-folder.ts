@@ -55,6 +55,11 @@ export async function readText(
   }
 }
 
+/** The folders of languages; a file that lies among them is none. */
+export async function languagesIn(folder: string): Promise<string[]> {
+  return (await namesIn(folder)).filter((name) => /^[a-z]{2}$/.test(name));
+}
+
 /** Sorted, so that content loads the same on every machine; none where there is no such folder. */
 export async function namesIn(folder: string): Promise<string[]> {
   try {

@@ -44,9 +44,15 @@ export function findSpoken(sources: readonly Source[]): Spoken {
       Array.from(text.matchAll(/(['`])([a-z][a-z0-9-]*)\1/g), ([, , key]) => key!),
     ),
   );
-  const patterns = calls
-    .filter(({ key }) => key.includes('*'))
-    .map(({ key }) => new RegExp(`^${key.replaceAll('*', '[a-z0-9-]+')}$`));
+  // A key may also be put together far from where it is said.
+  const templates = sources.flatMap(({ text }) =>
+    Array.from(text.matchAll(/`([a-z][a-z0-9-]*(?:\$\{[^}`]*\}[a-z0-9-]*)+)`/g), ([, template]) =>
+      template!.replace(/\$\{[^}]*\}/g, '*'),
+    ),
+  );
+  const patterns = [...calls.map(({ key }) => key), ...templates]
+    .filter((key) => key.includes('*'))
+    .map((key) => new RegExp(`^${key.replaceAll('*', '[a-z0-9-]+')}$`));
   return {
     needs: calls
       .filter(({ key }) => !key.includes('*'))

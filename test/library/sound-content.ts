@@ -5,6 +5,8 @@ import { dirname, join } from 'node:path';
 import { loadContent } from '../../src/library/load-content.ts';
 import type { Problem } from '../../src/library/problem.ts';
 import { wordsAlwaysNeeded } from '../../src/library/words-needed.ts';
+import { steeringWords } from '../../src/measurement/heard.ts';
+import { redFlags } from '../../src/procedure/vocabulary.ts';
 
 const workshop = `name: Quayside Garage
 language: en
@@ -85,6 +87,19 @@ checks:
 pairs: []
 `;
 
+const lexicon = (language: string) => `language: ${language}
+decimals: ["."]
+words:
+${steeringWords.map((word) => `  "${word}": [${word}]`).join('\n')}
+numbers: { 1: [one] }
+multipliers: {}
+fractions: {}
+units: { V: [volts] }
+phrases: { hedge: [about] }
+redFlags:
+${redFlags.map((flag) => `  ${flag}: { when: ["${flag}"] }`).join('\n')}
+`;
+
 const keys = [
   ...['complaint', 'supply', 'closed', 'snap', 'clear', 'start'].map((stage) => `baseline-${stage}`),
   ...['none', 'bad', 'odd'].map((answer) => `baseline-complaint-${answer}`),
@@ -110,6 +125,8 @@ export const soundContent: Readonly<Record<string, string>> = {
   'machines/tern.yaml': machine,
   'procedures/baseline.yaml': procedure,
   'faults/all.yaml': faults,
+  'words/en/lexicon.yaml': lexicon('en'),
+  'words/de/lexicon.yaml': lexicon('de'),
   'words/en/said.ftl': `${keys.map((key) => `${key} = Some words.`).join('\n')}\nheld = Please wait, { $name }.\n`,
   'words/de/said.ftl': `${keys.map((key) => `${key} = Einige Worte.`).join('\n')}\nheld = Bitte warten, { $name }.\n`,
 };

@@ -36,6 +36,20 @@ test.each<[string, [string, string[] | null][]]>([
   expect(findCalls(source).map(({ key, given }) => [key, given])).toEqual(found);
 });
 
+test('a key counts as said where it is written out or put together anywhere', () => {
+  const { needs, says } = findSpoken([
+    {
+      file: 'src/a.ts',
+      text: `ask(turn, \`unclear-\${heard.why}\`);\nask(turn, 'called-wait');\n  line('held');`,
+    },
+  ]);
+  expect(['unclear-two-meanings', 'called-wait', 'held'].every(says)).toBe(true);
+  expect(['unclear', 'called', 'two-meanings'].some(says)).toBe(false);
+  expect(needs).toEqual([
+    { key: 'held', file: 'src/a.ts', line: 3, column: 8, who: 'what the program says here', given: [] },
+  ]);
+});
+
 test('the sources of the program say something, each at its place', async () => {
   const { needs } = findSpoken(await readSources());
   expect(needs.length).toBeGreaterThan(20);

@@ -174,4 +174,40 @@ export const words: Spoilt[] = [
       'words/en/said.ftl:55:10  "held" calls NUMBER with options, which is not there. Mend: Write the variable alone: its number comes ready.',
     ],
   },
+  {
+    what: 'a lexicon without a word for stop',
+    changes: { 'words/de/lexicon.yaml': ['  "stop": [stop]\n', ''] },
+    said: [
+      'words/de/lexicon.yaml:4:3  "words › stop" is missing. Mend: Add "stop": a list of which each is a text.',
+    ],
+  },
+  {
+    what: 'a lexicon with a misspelt red flag',
+    changes: { 'words/en/lexicon.yaml': ['  smoke:', '  smoek:'] },
+    said: [
+      'words/en/lexicon.yaml:19:3  "redFlags › smoke" is missing. Mend: Add "smoke": an entry with when.',
+      'words/en/lexicon.yaml:23:3  "redFlags › smoek" is not known here. Mend: Did you mean "smoke"?',
+    ],
+  },
+  {
+    what: 'a lexicon that stands with another language',
+    changes: { 'words/de/lexicon.yaml': ['language: de', 'language: en'] },
+    said: [
+      'words/de/lexicon.yaml:1:11  This lexicon says that it is of "en", but it stands with "de". Mend: Write "language: de".',
+    ],
+  },
+  {
+    what: 'a language without a lexicon',
+    changes: { 'words/de/lexicon.yaml': null },
+    said: [
+      'words/de/lexicon.yaml:1:1  Warning: There is no lexicon: whoever writes in this language is understood in English alone. Mend: Add it; the content that ships with the program has one.',
+    ],
+  },
+  {
+    what: 'no English lexicon',
+    changes: { 'words/en/lexicon.yaml': null },
+    said: [
+      'words/en/lexicon.yaml:1:1  This file is missing. Mend: Add it; the content that ships with the program has one.',
+    ],
+  },
 ];
