@@ -22,6 +22,8 @@ export interface PainterOptions {
   log: (why: string, request: { drawing: string; language: string }) => void;
   /** A picture takes some 10 ms; one that takes this long never ends. */
   limitMs?: number;
+  /** The thread's program; tests put in one that dies. */
+  thread?: URL;
 }
 
 interface Job {
@@ -29,14 +31,16 @@ interface Job {
   settle: (painted: Painted | null) => void;
 }
 
-export function startPainter({ words, log, limitMs = 5000 }: PainterOptions): Painter {
+const ownThread = new URL('./paint-worker.ts', import.meta.url);
+
+export function startPainter({ words, log, limitMs = 5000, thread = ownThread }: PainterOptions): Painter {
   const waiting: Job[] = [];
   let worker: Worker | null = null;
   let busy: { job: Job; timer: NodeJS.Timeout } | null = null;
   let stopped = false;
 
   function start(): Worker {
-    const started = new Worker(new URL('./paint-worker.ts', import.meta.url), { workerData: { words } });
+    const started = new Worker(thread, { workerData: { words } });
     let why = 'the painting thread ended';
     started.on('message', (answer: PaintAnswer) => finish(answer));
     started.on('error', (error) => {
