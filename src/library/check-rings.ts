@@ -1,7 +1,7 @@
 // Finds rings of stages that nobody gets out of, for `check`: an owner would go round in them for ever, or the program itself.
-import { type Procedure, type Stage, stageAfter } from '../procedure/procedure.ts';
+import { type Procedure, type Stage, stageAfter, stageBelow } from '../procedure/procedure.ts';
 import type { Finding } from './finding.ts';
-import { stageBelow, type Way, waysFrom } from './stage-graph.ts';
+import { type Way, waysFrom } from './stage-graph.ts';
 
 export function checkRings(procedure: Procedure): Finding[] {
   return [...closedRings(procedure), ...silentRings(procedure)];

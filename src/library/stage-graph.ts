@@ -1,7 +1,14 @@
 // How the stages of a procedure lead into each other, on any machine or on one; for the checks of procedures and machines.
 import type { Condition } from '../procedure/condition.ts';
 import type { Machine } from '../procedure/machine.ts';
-import { type Outcome, type Procedure, type Stage, stageAfter, stageOf } from '../procedure/procedure.ts';
+import {
+  type Outcome,
+  type Procedure,
+  type Stage,
+  stageAfter,
+  stageBelow,
+  stageOf,
+} from '../procedure/procedure.ts';
 
 /** Where a stage can lead: to another one, to the end, or out of the procedure's hands to a person. */
 export type Way = Stage | 'end' | 'person';
@@ -21,10 +28,6 @@ export function waysFrom(procedure: Procedure, stage: Stage, machine: Machine | 
   const after = stageAfter(procedure, stage) ?? 'end';
   const ways = outcomesOf(stage).flatMap((outcome) => waysOf(procedure, outcome, after));
   return certainty === 'always' ? ways : [below, ...ways];
-}
-
-export function stageBelow(procedure: Procedure, stage: Stage): Stage | null {
-  return procedure.stages[procedure.stages.indexOf(stage) + 1] ?? null;
 }
 
 /** The stages that can be come to from the first; those that never apply are passed over and do not count. */
