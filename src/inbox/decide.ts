@@ -3,17 +3,22 @@ import type { Facts } from '../chat/facts.ts';
 import type { OutgoingMessage } from '../chat/outgoing-message.ts';
 import { dueAt, type Event, readState, transition } from '../conversation/transition.ts';
 import type { Saying, Scene, Turn } from '../conversation/turn.ts';
-import type { Edition, WordFiles } from '../library/edition.ts';
-import { wordsFor } from '../library/edition.ts';
-import type { Library } from '../library/library.ts';
 import type { Lexicon } from '../measurement/lexicon.ts';
+import type { Content } from '../procedure/content.ts';
 import type { Arrival, CaseRow, Decide, Decision, Loaded } from '../store/store.ts';
 import { chooseLanguage } from '../words/choose-language.ts';
 import { label, render } from '../words/render.ts';
-import { prepareWording, type Wording } from '../words/wording.ts';
+import type { Wording } from '../words/wording.ts';
 
+/** What is known of the workshop's content, whatever keeps it. */
 export interface Knowledge {
-  library: Library;
+  /** The newest content, and the languages that it has words in. */
+  current: Content;
+  languages: readonly string[];
+  /** Content that a set-up is pinned to; undefined where it was not brought yet. */
+  contentAt: (hash: string) => Content | undefined;
+  /** The words of a language, for a set-up pinned to this content. */
+  wordingFor: (language: string, hash: string) => Wording;
   /** The owner's language first, English second. */
   lexicons: (language: string) => readonly Lexicon[];
 }
@@ -29,44 +34,40 @@ export class MissingEdition extends Error {
 }
 
 export function makeDecide(knowledge: Knowledge): Decide {
-  const wordingFor = makeWordings(knowledge.library);
   return (loaded, arrival) => {
     const state = readState(loaded.state);
-    const turn = transition(sceneOf(knowledge, loaded), state, eventOf(knowledge.library, arrival));
-    return decisionOf(turn, wordingFor);
+    const turn = transition(sceneOf(knowledge, loaded), state, eventOf(knowledge, arrival));
+    return decisionOf(turn, knowledge.wordingFor);
   };
 }
 
-function eventOf(library: Library, arrival: Arrival): Event {
+function eventOf({ current, languages }: Knowledge, arrival: Arrival): Event {
   if (arrival.kind === 'due') return { kind: 'due' };
   if (arrival.kind === 'refused') {
     return { kind: 'refused', to: arrival.message.to.kind === 'owner' ? 'owner' : 'desk', why: arrival.why };
   }
   const { message } = arrival;
-  const { workshop } = library.current.content;
-  const languages = Object.keys(library.current.words);
-  const language = message.locale === null ? workshop.language : chooseLanguage(message.locale, languages);
+  const language =
+    message.locale === null ? current.workshop.language : chooseLanguage(message.locale, languages);
   return { kind: 'message', message, language };
 }
 
-function sceneOf({ library, lexicons }: Knowledge, loaded: Loaded): Scene {
+function sceneOf({ current, contentAt, lexicons }: Knowledge, loaded: Loaded): Scene {
   return {
     now: loaded.now,
     number: loaded.number,
-    current: library.current.content,
-    contentAt: (hash) => editionAt(library, hash).content,
+    current,
+    contentAt: (hash) => {
+      const content = contentAt(hash);
+      if (!content) throw new MissingEdition(hash);
+      return content;
+    },
     lexicons,
     desk: { open: true, opensAt: null },
   };
 }
 
-function editionAt(library: Library, hash: string): Edition {
-  const edition = library.at(hash);
-  if (!edition) throw new MissingEdition(hash);
-  return edition;
-}
-
-function decisionOf(turn: Turn, wordingFor: WordingFor): Decision {
+function decisionOf(turn: Turn, wordingFor: Knowledge['wordingFor']): Decision {
   const { state, scene } = turn;
   const setUp = state.setUp;
   const machine = setUp && scene.contentAt(setUp.content).machines[setUp.machine];
@@ -139,25 +140,5 @@ function put(saying: Saying, wording: Wording): OutgoingMessage {
     })),
     picture: saying.picture,
     facts,
-  };
-}
-
-type WordingFor = (language: string, pinned: string) => Wording;
-
-/** Wordings are made once for each language and edition. */
-function makeWordings(library: Library): WordingFor {
-  const made = new Map<string, Wording>();
-  const files = new Map<string, WordFiles>();
-  return (language, pinned) => {
-    const known = made.get(`${pinned} ${language}`);
-    if (known) return known;
-    let words = files.get(pinned);
-    if (!words) {
-      words = wordsFor(editionAt(library, pinned), library.current);
-      files.set(pinned, words);
-    }
-    const wording = prepareWording(language, words);
-    made.set(`${pinned} ${language}`, wording);
-    return wording;
   };
 }

@@ -1,13 +1,17 @@
 // Makes one arrived message one committed turn, for every adapter; also what falls due, and what a platform refused.
 import type { Receive } from '../chat/adapter.ts';
-import type { Library } from '../library/library.ts';
 import type { Arrival, Decide, OutboxRow, Store } from '../store/store.ts';
 import { MissingEdition } from './decide.ts';
+
+/** Brings content from where it is kept; undefined where it is not there either. */
+export interface Shelf {
+  bring(hash: string): Promise<unknown>;
+}
 
 /** Takes turns; brings content that another process pinned a set-up to, where a turn finds it missing. */
 export type Take = (arrival: Arrival) => Promise<void>;
 
-export function makeTake(store: Pick<Store, 'turn'>, decide: Decide, library?: Pick<Library, 'bring'>): Take {
+export function makeTake(store: Pick<Store, 'turn'>, decide: Decide, library?: Shelf): Take {
   return async (arrival) => {
     try {
       await store.turn(arrival, decide);
@@ -19,11 +23,7 @@ export function makeTake(store: Pick<Store, 'turn'>, decide: Decide, library?: P
 }
 
 /** Resolves once the message and all that follows from it is committed. A repeat resolves at once. */
-export function makeReceive(
-  store: Pick<Store, 'turn'>,
-  decide: Decide,
-  library?: Pick<Library, 'bring'>,
-): Receive {
+export function makeReceive(store: Pick<Store, 'turn'>, decide: Decide, library?: Shelf): Receive {
   const take = makeTake(store, decide, library);
   return (message) => take({ kind: 'message', message });
 }
@@ -31,11 +31,7 @@ export function makeReceive(
 /** A turn for a conversation whose instant has come. */
 export type TakeDue = (key: string) => Promise<void>;
 
-export function makeTakeDue(
-  store: Pick<Store, 'turn'>,
-  decide: Decide,
-  library?: Pick<Library, 'bring'>,
-): TakeDue {
+export function makeTakeDue(store: Pick<Store, 'turn'>, decide: Decide, library?: Shelf): TakeDue {
   const take = makeTake(store, decide, library);
   return (key) => take({ kind: 'due', key });
 }
@@ -43,11 +39,7 @@ export function makeTakeDue(
 /** A turn by which a conversation hears that a platform will not take its message. */
 export type TakeRefusal = (row: OutboxRow, why: string) => Promise<void>;
 
-export function makeTakeRefusal(
-  store: Pick<Store, 'turn'>,
-  decide: Decide,
-  library?: Pick<Library, 'bring'>,
-): TakeRefusal {
+export function makeTakeRefusal(store: Pick<Store, 'turn'>, decide: Decide, library?: Shelf): TakeRefusal {
   const take = makeTake(store, decide, library);
   return ({ key, row, message }, why) => take({ kind: 'refused', key, row, message, why });
 }

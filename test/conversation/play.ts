@@ -2,10 +2,9 @@
 import { join } from 'node:path';
 import type { IncomingMessage } from '../../src/chat/incoming-message.ts';
 import type { OutgoingMessage } from '../../src/chat/outgoing-message.ts';
+import { makeKnowledge } from '../../src/commands/make-knowledge.ts';
 import { makeDecide } from '../../src/inbox/decide.ts';
-import { openLibrary } from '../../src/library/library.ts';
 import { loadContent } from '../../src/library/load-content.ts';
-import { prepareLexicon } from '../../src/measurement/lexicon.ts';
 import type { Arrival, Decide, Loaded, ReadingRow, RecordRow } from '../../src/store/store.ts';
 
 const shipped = join(import.meta.dirname, '..', '..', 'content');
@@ -19,18 +18,12 @@ export function shippedDecide(content = shipped): Promise<Decide> {
     const { newest, problems } = await loadContent(content);
     if (!newest) throw new Error(JSON.stringify(problems, null, 1));
     const shelf = new Map<string, string>();
-    const library = await openLibrary(newest, {
+    const { knowledge } = await makeKnowledge(newest, {
       put: async (hash, json) => void shelf.set(hash, json),
       get: async (hash) => shelf.get(hash),
       inUse: async () => [],
     });
-    const prepared = Object.fromEntries(
-      Object.entries(newest.lexicons).map(([language, entries]) => [language, prepareLexicon(entries)]),
-    );
-    return makeDecide({
-      library,
-      lexicons: (language) => [...new Set([language, 'en'])].flatMap((one) => prepared[one] ?? []),
-    });
+    return makeDecide(knowledge);
   })();
   if (content === shipped) ready = made;
   return made;

@@ -1,0 +1,48 @@
+// Makes of loaded content what decisions are made by: contents, wordings and lexicons, each prepared once; for every command that chats.
+import type { Knowledge } from '../inbox/decide.ts';
+import { wordsFor } from '../library/edition.ts';
+import { type Library, openLibrary, type Shelf } from '../library/library.ts';
+import type { Newest } from '../library/load-content.ts';
+import { type Lexicon, prepareLexicon } from '../measurement/lexicon.ts';
+import { prepareWording, type Wording } from '../words/wording.ts';
+
+export async function makeKnowledge(
+  newest: Newest,
+  shelf: Shelf,
+): Promise<{ library: Library; knowledge: Knowledge }> {
+  const library = await openLibrary(newest, shelf);
+  const { current } = library;
+  const knowledge: Knowledge = {
+    current: current.content,
+    languages: Object.keys(current.words),
+    contentAt: (hash) => library.at(hash)?.content,
+    wordingFor: makeWordings(library),
+    lexicons: makeLexicons(newest),
+  };
+  return { library, knowledge };
+}
+
+function makeWordings(library: Library): Knowledge['wordingFor'] {
+  const made = new Map<string, Wording>();
+  return (language, hash) => {
+    const key = `${hash} ${language}`;
+    const known = made.get(key);
+    if (known) return known;
+    const wording = prepareWording(language, wordsFor(library.at(hash) ?? library.current, library.current));
+    made.set(key, wording);
+    return wording;
+  };
+}
+
+function makeLexicons({ lexicons }: Newest): Knowledge['lexicons'] {
+  const prepared = new Map(
+    Object.entries(lexicons).map(([language, one]) => [language, prepareLexicon(one)]),
+  );
+  const lists = new Map<string, readonly Lexicon[]>();
+  return (language) => {
+    const list =
+      lists.get(language) ?? [...new Set([language, 'en'])].flatMap((one) => prepared.get(one) ?? []);
+    lists.set(language, list);
+    return list;
+  };
+}
