@@ -1,0 +1,39 @@
+import { mkdtemp, rm } from 'node:fs/promises';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { Writable } from 'node:stream';
+import { expect, test } from 'vitest';
+import { check } from '../../src/commands/check.ts';
+
+async function run(...args: string[]): Promise<{ status: number; printed: string }> {
+  let printed = '';
+  const output = new Writable({
+    write(chunk, _, done) {
+      printed += chunk;
+      done();
+    },
+  });
+  return { status: await check(args, output), printed };
+}
+
+test('the content that ships with the program is sound', async () => {
+  const { status, printed } = await run();
+  expect(printed).toMatch(/^The content is sound: .*\.\n$/);
+  expect(status).toBe(0);
+});
+
+test('an empty folder is refused, each thing in a line with its place and mend, and the count at the end', async () => {
+  const folder = await mkdtemp(join(tmpdir(), 'content-'));
+  try {
+    const { status, printed } = await run('--content', folder);
+    const lines = printed.trimEnd().split('\n');
+    expect(status).toBe(1);
+    expect(lines.at(-1)).toMatch(
+      /^\d+ things have to be put right before the program starts on this content\.$/,
+    );
+    for (const line of lines.slice(0, -1)) expect(line).toMatch(/^\S+:\d+:\d+ {2}.+ Mend: .+[.?]$/);
+    expect(printed).toContain(`${join(folder, 'workshop.yaml')}:1:1  This file is missing.`);
+  } finally {
+    await rm(folder, { recursive: true });
+  }
+});
