@@ -42,7 +42,10 @@ export function startPainter({ words, log, limitMs = 5000, thread = ownThread }:
   function start(): Worker {
     const started = new Worker(thread, { workerData: { words } });
     let why = 'the painting thread ended';
-    started.on('message', (answer: PaintAnswer) => finish(answer));
+    started.on('message', (answer: PaintAnswer) => {
+      // What a thread given up says too late belongs to no one.
+      if (worker === started) finish(answer);
+    });
     started.on('error', (error) => {
       why = error instanceof Error ? error.message : String(error);
     });
