@@ -1,7 +1,6 @@
 // The adjusting loop: what to turn, which way and how far, learned on this machine from reading to reading, until it is right and fixed.
 import type { MoveFact, VerdictFact } from '../chat/facts.ts';
 import type { Seen } from '../diagnosis/evidence.ts';
-import { chooseScrew } from '../measurement/choose-screw.ts';
 import { hands } from '../measurement/hand-amount.ts';
 import { isTooFar, type Learned, learn, type Prior, remember } from '../measurement/learn-part.ts';
 import { aimBefore, learnShift, rememberShift } from '../measurement/learn-shift.ts';
@@ -25,9 +24,8 @@ const noise = { V: 0.0015, '1/min': 30 } as const;
 const shiftPrior = { shift: 0, spread: 0.014 };
 /** How much faster a volt more at the idle stop makes the engine run (1/min; common practice, no source). */
 const speedPerVolt = 12_500;
-/** So often fixed and still not right: the screws themselves are then nudged, and after as many again a person is called. */
-const fixesBeforeTrim = 3;
-const trimsEnough = 6;
+/** So often fixed and still not right, and a person had better look. */
+const fixesEnough = 6;
 
 export const newLoop = (): Loop => ({
   free: false,
@@ -36,7 +34,6 @@ export const newLoop = (): Loop => ({
   trials: [],
   loose: null,
   fixes: 0,
-  trims: {},
   doubted: false,
 });
 
@@ -269,31 +266,10 @@ export function afterFixing(turn: Turn, verdict: VerdictFact, passed: boolean): 
     return enterNext(turn);
   }
   carry(turn, [outLine(verdict, resolutionOf(verdict))], { verdict });
-  if (loop.fixes >= fixesBeforeTrim) return trim(turn, bench, loop, verdict);
+  if (loop.fixes >= fixesEnough) return giveToPerson(turn, 'moves-stop-helping');
   loop.free = false;
   loop.trials = [];
   advise(turn);
-}
-
-function trim(turn: Turn, bench: Bench, loop: Loop, verdict: VerdictFact): void {
-  const turned = Object.values(loop.trims).reduce((sum, nudges) => sum + nudges, 0);
-  if (turned >= trimsEnough) return giveToPerson(turn, 'moves-stop-helping');
-  const limits =
-    bench.stage.ask && 'reading' in bench.stage.ask
-      ? limitsFor(bench, bench.stage.ask.reading, bench.stage.ask.at ?? null)
-      : null;
-  const aim = limits ? aimOf(limits.window, 0) : (verdict.value ?? 0);
-  const screws = (['upper-screw', 'lower-screw'] as const).map((id) => ({
-    id,
-    learned: learnedOf(bench, id),
-    turnedIn: loop.trims[id] ?? 0,
-  }));
-  const screw = chooseScrew(screws, verdict.value ?? aim, aim);
-  if (!screw) return giveToPerson(turn, 'moves-stop-helping');
-  loop.trims[screw.id] = (loop.trims[screw.id] ?? 0) + 1;
-  loop.advised = { part: screw.id, amount: 1, watched: false, slack: false };
-  bench.setUp.step = { kind: 'fixed' };
-  sayMove(turn, bench, screw.id as Part, 1, 1, null, []);
 }
 
 function giveToPerson(turn: Turn, why: string): void {

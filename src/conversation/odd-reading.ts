@@ -6,7 +6,7 @@ import { type CheckAdvice, nextCheck } from '../diagnosis/next-check.ts';
 import { plausible } from '../diagnosis/plausible.ts';
 import { type Belief, likelyCauses, posterior, priorsOf } from '../diagnosis/posterior.ts';
 import { unexplained } from '../diagnosis/unexplained.ts';
-import { type Measure, measureIds } from '../procedure/vocabulary.ts';
+import { type Measure, measureIds, measures } from '../procedure/vocabulary.ts';
 import { askReading, askStage } from './ask-stage.ts';
 import { type Awaited, awaitedOf } from './awaited.ts';
 import { callPerson } from './call-person.ts';
@@ -58,6 +58,8 @@ function observationOf(bench: Bench, awaited: Awaited, seen: Seen): Observation 
 
 /** Whether this reading can't come from a machine that is in order or only not set yet. */
 export function isOdd(bench: Bench, awaited: Awaited, seen: Seen): boolean {
+  // The diagnosis knows what a meter shows; of engine speed it knows nothing, and leads are not moved while it runs.
+  if (measures[awaited.measure].probing === null) return false;
   if (bench.setUp.oddity?.settled) return false;
   return plausible(observationOf(bench, awaited, seen)) === 'implausible';
 }
@@ -139,7 +141,8 @@ function advise(turn: Turn, bench: Bench, settable: boolean, observation: Observ
     settable,
   });
   const helpless = odd.retakes >= 1 && observation !== null && unexplained(belief, [observation]);
-  if ((advice.kind === 'call' || helpless) && observation !== null && !odd.done.includes('read-again')) {
+  const mends = advice.kind === 'check' && advice.ask.kind === 'retake';
+  if ((!mends || helpless) && observation !== null && !odd.done.includes('read-again')) {
     // Two digits change places easily: nobody is called for one figure.
     odd.done.push('read-again');
     setUp.step = { kind: 'check', check: 'read-again' };

@@ -89,14 +89,17 @@ export function actionsToRead(rig: Rig, measure: Measure, own: readonly Action[]
     doing.push(action);
     reached = afterAction(reached, action, now);
   };
+  const isElsewhere = () => probing !== null && probingOf[reached.probes] !== probing;
+  const moveLeads = () => {
+    if (reached.awake) add('sleep');
+    if (probing !== null) add(probing);
+  };
+  if (isElsewhere() && !own.some((action) => probesAfter[action] !== undefined)) moveLeads();
   for (const action of own) {
     if (action === 'sleep' && !reached.awake) continue;
     add(action);
   }
-  if (probing !== null && probingOf[reached.probes] !== probing) {
-    if (reached.awake) add('sleep');
-    add(probing);
-  }
+  if (isElsewhere()) moveLeads();
   if (awake && !reached.awake) add('wake');
   return doing;
 }

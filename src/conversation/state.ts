@@ -72,8 +72,6 @@ export interface Loop {
   loose: number | null;
   /** How often it was fixed. */
   fixes: number;
-  /** Nudges that each screw was turned in after the fixing. */
-  trims: Record<string, number>;
   /** A reading out of all proportion was asked for again. */
   doubted: boolean;
 }

@@ -76,7 +76,7 @@ throttle-sensor-free-play = You should feel a little slack at the grip before an
 throttle-sensor-bars-free = The throttle must not be pulled at either end.
 
 throttle-sensor-supply-leads = Unplug the connector { $connector }. Push the pins in along the wire seals, keep them apart, plug it in again. Meter on, DC volts.
-throttle-sensor-supply = { $wake }
+throttle-sensor-supply = Engine off.
 throttle-sensor-pump = The fuel pump hums when it wakes. Does it stop after a few seconds?
 throttle-sensor-pump-stops = It stops
 throttle-sensor-pump-no-pump = I hear no pump
