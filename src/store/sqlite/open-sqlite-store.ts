@@ -52,7 +52,7 @@ export async function openSqliteStore(options: {
       );
       const farewellRefused = arrival.kind === 'refused' && arrival.key === nobody;
       if (erased || farewellRefused) sweep();
-      queued();
+      queued(arrival.kind === 'refused' ? arrival.row : null);
       return result;
     },
     outbox,

@@ -11,7 +11,7 @@ export function makeQueue(
   db: DatabaseSync,
   group: GroupCommit,
   sweep: () => void,
-): { outbox: Outbox; queued: () => void } {
+): { outbox: Outbox; queued: (refused: number | null) => void } {
   const heads = db.prepare(
     `SELECT o.row, o.destination, o.message, o.attempts, o.last_error, o.progress, v.key
      FROM outbox o LEFT JOIN conversations v ON v.number = o.conversation
@@ -78,7 +78,8 @@ export function makeQueue(
   };
   return {
     outbox,
-    queued: () => {
+    queued: (refused) => {
+      if (refused !== null) claimed.delete(refused);
       for (const listener of listeners) listener();
     },
   };
