@@ -115,13 +115,12 @@ export function doLines(turn: Turn, bench: Bench, doing: readonly Action[]): Lin
   const common = machineFillIn(bench.machine, turn.state.language);
   return doing.map((action) => {
     const part = action.split(':')[1];
-    const own = part === undefined ? {} : partFillIn(bench.machine, sensorPart(part), turn.state.language);
+    const own = isPart(part) ? partFillIn(bench.machine, part, turn.state.language) : {};
     return line(`do-${action.replace(':', '-')}`, { ...common, ...own });
   });
 }
 
-const sensorPart = (part: string): string =>
-  part === 'sensor-screws' || part === 'screws' ? 'sensor-body' : part;
+const isPart = (part: string | undefined): part is keyof typeof parts => part !== undefined && part in parts;
 
 function fillIn(turn: Turn, { machine }: Bench, stage: Stage): Record<string, LineArgument> {
   const ask = stage.ask;
