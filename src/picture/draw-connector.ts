@@ -52,7 +52,8 @@ export const connectorSchema = z
   })
   .refine(({ pins, red, black }) => Math.max(red ?? 0, black ?? 0) < pins.length, {
     message: 'a lead goes into a pin that is not there',
-  });
+  })
+  .refine(({ pins, rows = 1 }) => pins.length <= 8 * rows, { message: 'more than eight pins in a row' });
 
 export type ConnectorSubject = z.infer<typeof connectorSchema>;
 type Pin = ConnectorSubject['pins'][number];
@@ -61,7 +62,7 @@ type Lead = 'red' | 'black';
 const plug = { left: 40, right: 430 } as const;
 const list = { left: 466, right } as const;
 
-export interface PinPlace {
+interface PinPlace {
   x: number;
   y: number;
   /** Which way the wire leaves. */
@@ -190,7 +191,7 @@ function leadRow(subject: ConnectorSubject, lead: Lead, y: number, pen: Pen): st
   );
 }
 
-export function wireWords(pin: Pick<Pin, 'colours'>, pen: Pen): string {
+function wireWords(pin: Pick<Pin, 'colours'>, pen: Pen): string {
   const [base, stripe] = pin.colours;
   if (base === undefined) return pen.say('connector-wire-unknown');
   const name = pen.say(`connector-colour-${base}`);

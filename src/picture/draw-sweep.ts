@@ -10,7 +10,7 @@ import { box, line, shape } from './svg.ts';
 import { write } from './text.ts';
 import { type Plot, valueAxis } from './value-axis.ts';
 
-export const sweepFaults = ['drop-out', 'dead-spot', 'reversal', 'no-return', 'not-wide-open'] as const;
+const sweepFaults = ['drop-out', 'dead-spot', 'reversal', 'no-return', 'not-wide-open'] as const;
 
 export const sweepSchema = z.object({
   label: z.string(),
@@ -30,7 +30,7 @@ export type SweepSubject = z.infer<typeof sweepSchema>;
 const plot: Plot = { left: 128, right, top: 124, bottom: 338 };
 const travel: Span = [plot.left + 24, plot.right - 24];
 
-export interface SweepPoint {
+interface SweepPoint {
   x: number;
   value: number | null;
 }

@@ -47,7 +47,7 @@ describe('every sample stays on its sheet, with no label over another, in all la
 
 const digits = fc.integer({ min: 0, max: 3 });
 const volts = fc.double({ min: -6, max: 16, noNaN: true }).map((value) => Number(value.toFixed(3)));
-const name = fc.string({ unit: 'grapheme', maxLength: 120 });
+const name = fc.string({ unit: 'grapheme', maxLength: 120, size: 'max' });
 const limits = fc
   .tuple(fc.option(volts), fc.option(fc.double({ min: 0.002, max: 3, noNaN: true })), fc.boolean())
   .map(([low, width, open]) => ({
@@ -84,7 +84,10 @@ const subjects: Partial<Record<DrawingName, fc.Arbitrary<unknown>>> = {
       digits,
       limits,
       target: fc.option(volts),
-      readings: fc.array(fc.record({ value: fc.option(volts), move: fc.option(move) }), { maxLength: 30 }),
+      readings: fc.array(fc.record({ value: fc.option(volts), move: fc.option(move) }), {
+        maxLength: 30,
+        size: 'max',
+      }),
       result: fc.option(result),
     })
     .map(({ limits: { low, high }, ...rest }) => ({ ...rest, low, high })),
@@ -101,15 +104,15 @@ const subjects: Partial<Record<DrawingName, fc.Arbitrary<unknown>>> = {
           result: fc.option(result),
         })
         .map(({ limits: { low, high }, ...rest }) => ({ ...rest, low, high })),
-      { maxLength: 20 },
+      { maxLength: 20, size: 'max' },
     ),
   }),
   sweep: fc.record({
     label: name,
     unit: fc.constant('V'),
     digits,
-    up: fc.array(fc.option(volts), { maxLength: 60 }),
-    down: fc.array(fc.option(volts), { maxLength: 60 }),
+    up: fc.array(fc.option(volts), { maxLength: 60, size: 'max' }),
+    down: fc.array(fc.option(volts), { maxLength: 60, size: 'max' }),
     faults: fc.array(
       fc.record({
         kind: fc.constantFrom('drop-out', 'dead-spot', 'reversal', 'no-return', 'not-wide-open'),
@@ -127,6 +130,22 @@ const subjects: Partial<Record<DrawingName, fc.Arbitrary<unknown>>> = {
     until: fc.option(fc.record({ low: volts, high: volts, digits, unit: fc.constant('V') })),
     effect: fc.option(fc.constantFrom('raises', 'lowers')),
   }),
+  connector: fc.integer({ min: 1, max: 8 }).chain((count) =>
+    fc.record({
+      pins: fc.array(
+        fc.record({
+          label: fc.string({ minLength: 1, maxLength: 4 }),
+          role: fc.option(fc.constantFrom('supply', 'signal', 'ground')),
+          colours: fc.array(fc.constantFrom('light-green', 'light-blue', 'black', 'white'), { maxLength: 2 }),
+        }),
+        { minLength: count, maxLength: count },
+      ),
+      rows: fc.constantFrom(1, 2),
+      red: fc.integer({ min: -1, max: count - 1 }),
+      black: fc.integer({ min: -1, max: count - 1 }),
+      latch: fc.option(fc.constantFrom('up', 'down')),
+    }),
+  ),
   causes: fc.record({
     title: name,
     rows: fc.array(
@@ -140,6 +159,39 @@ const subjects: Partial<Record<DrawingName, fc.Arbitrary<unknown>>> = {
       { maxLength: 8 },
     ),
   }),
+  workshop: fc.oneof(
+    fc.record({
+      kind: fc.constant('stops'),
+      title: name,
+      rows: fc.array(fc.record({ label: name, reached: fc.nat(9999), stopped: fc.nat(9999) }), {
+        maxLength: 12,
+      }),
+    }),
+    fc.record({
+      kind: fc.constant('times'),
+      title: name,
+      rows: fc.array(
+        fc.tuple(name, fc.nat(90), fc.nat(90), fc.nat(90)).map(([label, quarter, more, most]) => ({
+          label,
+          quarter,
+          median: quarter + more,
+          threeQuarters: quarter + more + most,
+        })),
+        { maxLength: 12 },
+      ),
+    }),
+    fc.record({
+      kind: fc.constant('months'),
+      title: name,
+      months: fc.array(fc.constantFrom('2025-09', '2026-03'), { maxLength: 14, size: 'max' }),
+      rows: fc.array(
+        fc.record({ label: name, counts: fc.array(fc.nat(999), { maxLength: 14, size: 'max' }) }),
+        {
+          maxLength: 12,
+        },
+      ),
+    }),
+  ),
   record: fc.record({
     title: name,
     machine: name,
@@ -150,7 +202,7 @@ const subjects: Partial<Record<DrawingName, fc.Arbitrary<unknown>>> = {
       fc
         .record({ label: name, value: volts, unit: fc.constantFrom('V', '1/min'), digits, limits })
         .map(({ limits: { low, high }, ...rest }) => ({ ...rest, low, high })),
-      { maxLength: 14 },
+      { maxLength: 14, size: 'max' },
     ),
     code: fc.option(fc.string({ maxLength: 20 })),
   }),
