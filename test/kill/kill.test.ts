@@ -8,6 +8,7 @@ import { countingLines } from './counting-lines.ts';
 import { type RunningProgram, startProgram } from './drive-program.ts';
 import { type Dump, dumpFile, dumpPostgres } from './dump-database.ts';
 import { type Line, type NextLine, playUndisturbed, playWithKills } from './kill-run.ts';
+import { plainOwners } from './plain-owners.ts';
 
 const root = join(import.meta.dirname, '..', '..');
 const seed = Number(process.env.KILL_SEED ?? 20_260_105);
@@ -56,11 +57,16 @@ function chatArguments(data: string): string[] {
 const programs: Record<string, { command: string[]; kills: number; play: () => NextLine }> = {
   'the counting conversation': {
     command: [join(root, 'test', 'kill', 'counting-program.ts')],
-    kills: 30,
+    kills: 12,
     play: () => {
       const lines = countingLines(80);
       return () => lines.shift() ?? null;
     },
+  },
+  'the whole program': {
+    command: [join(root, 'src', 'start.mjs'), 'chat'],
+    kills: 30,
+    play: () => plainOwners(260),
   },
 };
 
@@ -76,6 +82,9 @@ describe('a program that is killed at random points', () => {
       const undisturbed = await place(program.command, 'undisturbed');
       const expected = await playUndisturbed(undisturbed.start(), program.play());
       expect(expected.messages.length).toBeGreaterThan(50);
+      expect(
+        expected.messages.some(({ facts, case: id }) => facts?.case !== undefined || id !== undefined),
+      ).toBe(true);
 
       const disturbed = await place(program.command, 'disturbed');
       const lines: Line[] = expected.lines;
@@ -89,7 +98,6 @@ describe('a program that is killed at random points', () => {
       });
 
       expect(seen.kills).toBe(kills);
-      console.info(`${seen.kills} kills, ${seen.again.length} messages said again`);
       expect(seen.errors).toEqual(expected.errors);
       expect(seen.messages).toEqual(expected.messages);
       // What was said again had left just before a kill: at most one message for each.
