@@ -57,7 +57,7 @@ function arriveAt(turn: Turn, bench: Bench, stage: Stage): void {
   setUp.loop = null;
   setUp.heard = null;
   setUp.unclear = 0;
-  setUp.reread = false;
+  setUp.reread = null;
   setUp.oddity = null;
   // Doing an item of the start list again, or one that lies before it, makes the rest of the list worth nothing.
   if (setUp.been.at(-1) !== stage.id) setUp.been = [...setUp.been, stage.id].slice(-80);

@@ -20,6 +20,9 @@ import { type Bench, benchOf, type Turn } from './turn.ts';
 
 export type { Seen } from '../diagnosis/evidence.ts';
 
+/** The check that asks for the idle stop once more. */
+const backOffAgain = 'back-off-again';
+
 /** What the diagnosis is told of this reading. */
 function observationOf(bench: Bench, awaited: Awaited, seen: Seen): Observation {
   const { setUp, stage } = bench;
@@ -134,7 +137,7 @@ function advise(turn: Turn, bench: Bench, settable: boolean, observation: Observ
   if (!odd) return askStage(turn);
   const belief = beliefOf(bench);
   const advice = nextCheck(content.faults, belief, {
-    done: odd.done,
+    done: [...odd.done, ...closedTo(bench)],
     lacking: setUp.answers.tachometer === 'none' ? ['tachometer'] : [],
     bands: bandsOf(bench),
     supply: setUp.supply,
@@ -153,6 +156,13 @@ function advise(turn: Turn, bench: Bench, settable: boolean, observation: Observ
     turn.carriedFacts.causes = ownersCauses(belief);
     return callPerson(turn, { reason: `call-${reason}`, goOn: false, first: [line(`call-${reason}-owner`)] });
   }
+  const stood = observation?.previous?.after === 'back-off:idle-stop';
+  if (advice.ask.kind === 'go-on' && stood && !odd.done.includes(backOffAgain)) {
+    // "Done" gets said without doing, and setting over a held plate would be wrong for good.
+    odd.done.push(backOffAgain);
+    setUp.step = { kind: 'check', check: backOffAgain };
+    return askCheckAgain(turn, backOffAgain);
+  }
   odd.done.push(advice.check);
   if (advice.ask.kind === 'go-on') {
     odd.settled = true;
@@ -163,6 +173,15 @@ function advise(turn: Turn, bench: Bench, settable: boolean, observation: Observ
   askCheck(turn, bench, advice, belief);
 }
 
+/** Checks that are out of the question here, whatever they would tell. */
+function closedTo({ setUp, stage }: Bench): string[] {
+  return [
+    // A stop that nobody was asked to back off stays where it is.
+    ...(setUp.rig.idleStop === 'off' ? [] : [backOffAgain]),
+    ...(setUp.failures[`${stage.id}/screws`] === undefined ? [] : ['look-at-screws']),
+  ];
+}
+
 function askCheck(turn: Turn, bench: Bench, advice: CheckAdvice, belief: Belief): void {
   const likely = likelyCauses(belief).filter(
     (cause) => cause.id !== 'nothing-wrong' && cause.id !== 'unknown',
@@ -171,6 +190,7 @@ function askCheck(turn: Turn, bench: Bench, advice: CheckAdvice, belief: Belief)
   if (advice.do.includes('check:screws') && failing && 'go' in failing) {
     // What gets tightened shifts: the reading that this one is held against is taken anew.
     bench.setUp.extra = ['check:screws'];
+    bench.setUp.failures[`${bench.stage.id}/screws`] = 1;
     carry(turn, [line(`fault-${advice.cause}-why`)]);
     return jumpTo(turn, failing.go);
   }

@@ -117,8 +117,8 @@ export interface SetUp {
   loop: Loop | null;
   /** How often in a row a reading at this step could not tell, or showed a unit asleep. */
   unclear: number;
-  /** A reading that would decide against the machine was asked for once more at this stage. */
-  reread: boolean;
+  /** The reading that would have decided against the machine, and was asked for once more. */
+  reread: number | null;
   wakes: number;
   /** How often each stage was left because its reading did not come out right. */
   failures: Record<string, number>;
@@ -199,7 +199,7 @@ export function newSetUp(
     rig: rigAtStart,
     loop: null,
     unclear: 0,
-    reread: false,
+    reread: null,
     wakes: 0,
     failures: {},
     extra: [],

@@ -3,6 +3,7 @@ import type { Facts, Line, VerdictFact } from '../chat/facts.ts';
 import type { Heard } from '../measurement/heard.ts';
 import { type Judged, judge } from '../measurement/judge.ts';
 import { judgeRange } from '../measurement/judge-range.ts';
+import { digitsSwapped } from '../measurement/slip.ts';
 import { unknownMeter } from '../measurement/uncertainty.ts';
 import type { Window } from '../measurement/window.ts';
 import { advance, afterFixing, aimWindow, noteTrial } from './adjust.ts';
@@ -11,7 +12,7 @@ import { callPerson } from './call-person.ts';
 import { checkById } from './checks.ts';
 import { enterNext } from './enter-stage.ts';
 import { figure, unitOf } from './fill-in.ts';
-import { limitsFor, readingKey } from './limits.ts';
+import { type Limits, limitsFor, readingKey } from './limits.ts';
 import { clearOdd, followOdd, isOdd, type Seen, takeCheckReading } from './odd-reading.ts';
 import { follow } from './outcome.ts';
 import { restate } from './restate.ts';
@@ -147,17 +148,26 @@ export function takeSeen(turn: Turn, seen: Seen, typed: string): void {
   if (seen.resolution > finest) return cannotTell(turn, finest, { ...verdict, result: 'unclear' });
   setUp.unclear = 0;
   const passed = judged.result === 'pass';
-  const decides =
-    bench.stage.noteOnly || (bench.stage.failing !== undefined && !('go' in bench.stage.failing));
-  if (!passed && decides && !setUp.reread) {
-    setUp.reread = true;
+  const decides = bench.stage.noteOnly || bench.stage.failing !== undefined;
+  if (!passed && decides && setUp.reread === null) {
+    setUp.reread = verdict.value ?? 0;
     carry(turn, [outLine(verdict, seen.resolution)], { verdict });
     return askBack(turn, 'read-once-more');
   }
   keep(turn, bench, awaited, verdict, judged, seen.resolution, passed);
+  if (passed && wavers(bench, limits, verdict, seen.resolution)) {
+    carry(turn, [line('came-back-differently')], { verdict });
+    if (bench.stage.failing && !failedTooOften(bench)) return follow(turn, bench.stage.failing);
+    return followOdd(turn, bench, awaited, seen, verdict);
+  }
   if (passed) carryPass(turn, bench, verdict, seen.resolution);
   if (setUp.step.kind === 'fixed') return afterFixing(turn, verdict, passed);
   if (passed) return bench.stage.adjust && setUp.loop?.free ? advance(turn, verdict) : passOn(turn, bench);
+  if (bench.stage.adjust && setUp.checkOnly === null) return advance(turn, verdict);
+  if (bench.stage.failing && !failedTooOften(bench)) {
+    carry(turn, [outLine(verdict, seen.resolution)], { verdict });
+    return follow(turn, bench.stage.failing);
+  }
   if (bench.stage.noteOnly) {
     setUp.passed[setUp.stage] = 'noted';
     carry(turn, [line('noted', { value: figure(verdict.value ?? 0, seen.resolution), unit: verdict.unit })], {
@@ -165,17 +175,21 @@ export function takeSeen(turn: Turn, seen: Seen, typed: string): void {
     });
     return enterNext(turn);
   }
-  if (bench.stage.adjust && setUp.checkOnly === null) return advance(turn, verdict);
   carry(turn, [outLine(verdict, seen.resolution)], { verdict });
-  if (bench.stage.failing && failedTooOften(bench) === false) return follow(turn, bench.stage.failing);
   followOdd(turn, bench, awaited, seen, verdict);
 }
 
-/** Going back helps once or twice; after that the cause is looked for. */
+/** What has to come back to the same place came back to another one first, and no slip of the fingers explains it. */
+function wavers({ setUp }: Bench, { target }: Limits, { value }: VerdictFact, resolution: number): boolean {
+  if (target.like === undefined || setUp.reread === null) return false;
+  return !digitsSwapped(setUp.reread, value ?? 0, resolution);
+}
+
+/** Going back helps once; after that the cause is looked for. */
 function failedTooOften({ setUp, stage }: Bench): boolean {
   const failures = (setUp.failures[stage.id] ?? 0) + 1;
   setUp.failures[stage.id] = failures;
-  return stage.failing !== undefined && 'go' in stage.failing && failures > 2;
+  return stage.failing !== undefined && 'go' in stage.failing && failures > 1;
 }
 
 /** All values of a sweep come in one message; it passes when it rises all the way and comes back. */

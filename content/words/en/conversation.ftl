@@ -32,6 +32,7 @@ send-again = Then send it once more.
 send-all-at-once = Send them all in one message, from closed to closed.
 read-again = That is a big step. Look again and send every digit.
 read-once-more = Look once more and send every digit.
+came-back-differently = It came back to another place than before.
 number-wanted = I need the number from the meter.
 choose-one = Please choose one.
 confirm-wanted = Tap Done when it is so.
