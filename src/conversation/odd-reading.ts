@@ -6,6 +6,7 @@ import { type CheckAdvice, nextCheck } from '../diagnosis/next-check.ts';
 import { plausible } from '../diagnosis/plausible.ts';
 import { type Belief, likelyCauses, posterior, priorsOf } from '../diagnosis/posterior.ts';
 import { unexplained } from '../diagnosis/unexplained.ts';
+import type { CallReason } from '../procedure/fault.ts';
 import { type Measure, measureIds, measures } from '../procedure/vocabulary.ts';
 import { askReading, askStage } from './ask-stage.ts';
 import { type Awaited, awaitedOf } from './awaited.ts';
@@ -19,6 +20,9 @@ import { sweepLimits } from './sweep.ts';
 import { type Bench, benchOf, type Turn } from './turn.ts';
 
 export type { Seen } from '../diagnosis/evidence.ts';
+
+/** So many detours at one stage, each thought to be over, and a person had better look. */
+const detoursEnough = 2;
 
 /** The check that asks for the idle stop once more. */
 const backOffAgain = 'back-off-again';
@@ -75,6 +79,19 @@ export function clearOdd(bench: Bench, awaited: Awaited, seen: Seen): void {
   setUp.oddity = null;
 }
 
+/** The same thing was read twice and had moved in between, with nobody turning anything. */
+export function weighWaver(bench: Bench, awaited: Awaited, seen: Seen, before: number): void {
+  const { setUp, content } = bench;
+  if (seen.kind !== 'value') return;
+  const previous = {
+    seen: { kind: 'value', value: before, resolution: seen.resolution },
+    after: null,
+    expect: 'same',
+  } as const;
+  const weights = likelihoods(content.faults, { ...observationOf(bench, awaited, seen), previous });
+  setUp.evidence = addWeights(setUp.evidence, lastingWeights(content.faults, weights));
+}
+
 /** What an owner answered to a question of the procedure counts as evidence too. */
 export function weighAnswer(bench: Bench, question: string, answer: string): void {
   const { setUp, content } = bench;
@@ -93,6 +110,12 @@ export function followOdd(
   const observation = observationOf(bench, awaited, seen);
   const odd = setUp.oddity;
   if (!odd) {
+    const detours = `${bench.stage.id}/odd`;
+    setUp.failures[detours] = (setUp.failures[detours] ?? 0) + 1;
+    if ((setUp.failures[detours] ?? 0) > detoursEnough) {
+      carry(turn, [oddLine(verdict, seen)], { verdict });
+      return giveToDesk(turn, bench, 'nothing-left');
+    }
     setUp.oddity = {
       weights: likelihoods(content.faults, observation),
       done: [awaited.measure],
@@ -152,9 +175,7 @@ function advise(turn: Turn, bench: Bench, settable: boolean, observation: Observ
     return askCheckAgain(turn, 'read-again');
   }
   if (advice.kind === 'call' || helpless || odd.retakes > 8) {
-    const reason = advice.kind === 'call' ? advice.reason : 'unknown-cause';
-    turn.carriedFacts.causes = ownersCauses(belief);
-    return callPerson(turn, { reason: `call-${reason}`, goOn: false, first: [line(`call-${reason}-owner`)] });
+    return giveToDesk(turn, bench, advice.kind === 'call' ? advice.reason : 'unknown-cause');
   }
   const stood = observation?.previous?.after === 'back-off:idle-stop';
   if (advice.ask.kind === 'go-on' && stood && !odd.done.includes(backOffAgain)) {
@@ -171,6 +192,11 @@ function advise(turn: Turn, bench: Bench, settable: boolean, observation: Observ
     return askStage(turn);
   }
   askCheck(turn, bench, advice, belief);
+}
+
+function giveToDesk(turn: Turn, bench: Bench, reason: CallReason): void {
+  turn.carriedFacts.causes = ownersCauses(beliefOf(bench));
+  callPerson(turn, { reason: `call-${reason}`, goOn: false, first: [line(`call-${reason}-owner`)] });
 }
 
 /** Checks that are out of the question here, whatever they would tell. */

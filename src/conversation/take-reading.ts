@@ -13,7 +13,7 @@ import { checkById } from './checks.ts';
 import { enterNext } from './enter-stage.ts';
 import { figure, unitOf } from './fill-in.ts';
 import { type Limits, limitsFor, readingKey } from './limits.ts';
-import { clearOdd, followOdd, isOdd, type Seen, takeCheckReading } from './odd-reading.ts';
+import { clearOdd, followOdd, isOdd, type Seen, takeCheckReading, weighWaver } from './odd-reading.ts';
 import { follow } from './outcome.ts';
 import { restate } from './restate.ts';
 import { afterActions } from './rig.ts';
@@ -157,6 +157,7 @@ export function takeSeen(turn: Turn, seen: Seen, typed: string): void {
   keep(turn, bench, awaited, verdict, judged, seen.resolution, passed);
   if (passed && wavers(bench, limits, verdict, seen.resolution)) {
     carry(turn, [line('came-back-differently')], { verdict });
+    weighWaver(bench, awaited, seen, setUp.reread ?? 0);
     if (bench.stage.failing && !failedTooOften(bench)) return follow(turn, bench.stage.failing);
     return followOdd(turn, bench, awaited, seen, verdict);
   }
