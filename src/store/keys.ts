@@ -1,5 +1,5 @@
 // Names the conversation of a message, the queue of a destination, and the inbox key that drops repeats, for both engines.
-import { createHmac } from 'node:crypto';
+import { createHmac, type KeyObject } from 'node:crypto';
 import type { IncomingMessage } from '../chat/incoming-message.ts';
 import type { Destination } from '../chat/outgoing-message.ts';
 
@@ -15,7 +15,7 @@ export function destinationKey(to: Destination): string {
 }
 
 /** A keyed hash, so that what drops repeats names nobody, also once all else about an owner is gone. */
-export function inboxKey(secret: Buffer, platform: string, messageId: string): string {
+export function inboxKey(secret: KeyObject, platform: string, messageId: string): string {
   return createHmac('sha256', secret).update(`${platform}\n${messageId}`).digest('base64url');
 }
 

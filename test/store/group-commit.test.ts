@@ -1,4 +1,5 @@
 // Writes that share a transaction on the embedded database: each stands or falls alone, unless the disk takes none of them.
+import { createSecretKey } from 'node:crypto';
 import { mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
@@ -78,7 +79,7 @@ describe('a disk that takes no more', () => {
   const makeRoom = () => db.exec('PRAGMA max_page_count = 1000000');
 
   test('when full, it is said in a sentence, and nothing half-written stays', async () => {
-    const takeTurn = makeTakeTurn(db, Buffer.from('secret'));
+    const takeTurn = makeTakeTurn(db, createSecretKey('secret', 'utf8'));
     const arrival = textFrom('o1', 'long '.repeat(20_000));
     const take = () => group.write(() => takeTurn(arrival, countingDecide, 0));
     fill();

@@ -1,4 +1,5 @@
 // When conversations want to be woken, and where the frozen clock stands, on Postgres.
+import type { KeyObject } from 'node:crypto';
 import { inboxKey } from '../keys.ts';
 import type { Calendar } from '../store.ts';
 import { asking, type Database } from './connect.ts';
@@ -6,7 +7,7 @@ import { asking, type Database } from './connect.ts';
 const set = `INSERT INTO settings (name, value) VALUES ($1, $2)
   ON CONFLICT (name) DO UPDATE SET value = excluded.value`;
 
-export function makeCalendar(database: Database, secret: Buffer): Calendar {
+export function makeCalendar(database: Database, secret: KeyObject): Calendar {
   const { ask, patiently, transaction } = database;
 
   async function instantOf(name: string): Promise<number | null> {

@@ -1,5 +1,5 @@
 // The store on Postgres, for workshops that run more than one process, and wherever DATABASE_URL says so.
-import { randomBytes } from 'node:crypto';
+import { createSecretKey, type KeyObject, randomBytes } from 'node:crypto';
 import { Kysely, PostgresDialect } from 'kysely';
 import { makeLists, type Tables } from '../lists.ts';
 import type { Store } from '../store.ts';
@@ -43,12 +43,12 @@ export async function openPostgresStore(options: {
   };
 }
 
-async function readSecret({ ask }: Database): Promise<Buffer> {
+async function readSecret({ ask }: Database): Promise<KeyObject> {
   await ask(
     'make-secret',
     "INSERT INTO settings (name, value) VALUES ('secret', $1) ON CONFLICT DO NOTHING",
     [randomBytes(32).toString('base64')],
   );
   const [found] = await ask('secret', "SELECT value FROM settings WHERE name = 'secret'", []);
-  return Buffer.from(found?.value as string, 'base64');
+  return createSecretKey(found?.value as string, 'base64');
 }

@@ -1,4 +1,5 @@
 // One turn on Postgres: select, decide, one statement that checks the revision; a clash decides anew.
+import type { KeyObject } from 'node:crypto';
 import { inboxKey, lane, ownerKey } from '../keys.ts';
 import type { Arrival, Decide, TurnResult } from '../store.ts';
 import { deskKey } from '../store.ts';
@@ -11,7 +12,7 @@ import { turnStatement } from './turn-statement.ts';
 const clash = Symbol('clash');
 const mostClashes = 100;
 
-export function makeTakeTurn(database: Database, secret: Buffer, clock: () => number) {
+export function makeTakeTurn(database: Database, secret: KeyObject, clock: () => number) {
   const inLane = makeLanes();
 
   return (arrival: Arrival, decide: Decide): Promise<TurnResult> =>

@@ -1,10 +1,11 @@
 // When conversations want to be woken, and where the frozen clock stands, in the embedded database.
+import type { KeyObject } from 'node:crypto';
 import type { DatabaseSync } from 'node:sqlite';
 import { inboxKey } from '../keys.ts';
 import type { Calendar } from '../store.ts';
 import type { GroupCommit } from './group-commit.ts';
 
-export function makeCalendar(db: DatabaseSync, group: GroupCommit, secret: Buffer): Calendar {
+export function makeCalendar(db: DatabaseSync, group: GroupCommit, secret: KeyObject): Calendar {
   const due = db.prepare('SELECT key FROM conversations WHERE due_at <= ? ORDER BY due_at, number');
   const next = db.prepare('SELECT min(due_at) AS at FROM conversations WHERE due_at IS NOT NULL');
   const wake = db.prepare(

@@ -1,9 +1,9 @@
-// Gathers what is to be written in one moment into one transaction, a savepoint for each, so that many share one sync of the disk.
+// Gathers what is to be written in one moment into one transaction, so that many share one sync of the disk; one that fails is undone alone.
 import type { DatabaseSync } from 'node:sqlite';
 import { explain } from './explain.ts';
 
 export interface GroupCommit {
-  /** Runs `work` inside the next transaction; resolves with its result once that is committed. */
+  /** Runs `work` inside the next transaction, twice if another fails beside it; resolves with its result once that is committed. */
   write<T>(work: () => T): Promise<T>;
   /** How many transactions were committed so far. */
   commits(): number;
@@ -44,7 +44,7 @@ export function makeGroupCommit(db: DatabaseSync, file: string): GroupCommit {
     if (group.length === 0) return;
     try {
       begin.run();
-      const settled = group.map(runOne);
+      const settled = runAll(group) ?? runEachInSavepoint(group);
       commit.run();
       commits += 1;
       for (const settle of settled) settle();
@@ -55,18 +55,34 @@ export function makeGroupCommit(db: DatabaseSync, file: string): GroupCommit {
     }
   }
 
-  /** Returns how to tell the one who waits, to be done after the commit. */
-  function runOne(job: Job): () => void {
-    savepoint.run();
+  /** How to tell those who wait, to be done after the commit; null where one of them failed. */
+  function runAll(group: Job[]): (() => void)[] | null {
     try {
-      const result = job.work();
-      release.run();
-      return () => job.resolve(result as never);
-    } catch (error) {
-      if (!db.isTransaction) throw error;
-      db.exec('ROLLBACK TO job; RELEASE job');
-      return () => job.reject(explain(error, file));
+      return group.map((job) => {
+        const result = job.work();
+        return () => job.resolve(result as never);
+      });
+    } catch {
+      return null;
     }
+  }
+
+  /** A savepoint has every page copied that is then written to, some 5 µs each: only a group in which one failed pays for it. */
+  function runEachInSavepoint(group: Job[]): (() => void)[] {
+    if (db.isTransaction) db.exec('ROLLBACK');
+    begin.run();
+    return group.map((job) => {
+      savepoint.run();
+      try {
+        const result = job.work();
+        release.run();
+        return () => job.resolve(result as never);
+      } catch (error) {
+        if (!db.isTransaction) throw error;
+        db.exec('ROLLBACK TO job; RELEASE job');
+        return () => job.reject(explain(error, file));
+      }
+    });
   }
 
   return {

@@ -1,5 +1,5 @@
 // The store on the embedded database, in one file that one process owns: the default of every command.
-import { randomBytes } from 'node:crypto';
+import { createSecretKey, type KeyObject, randomBytes } from 'node:crypto';
 import type { DatabaseSync } from 'node:sqlite';
 import { makeLists } from '../lists.ts';
 import { nobody } from '../rows.ts';
@@ -72,7 +72,7 @@ export async function openSqliteStore(options: {
   };
 }
 
-function readSecret(db: DatabaseSync): Buffer {
+function readSecret(db: DatabaseSync): KeyObject {
   db.prepare('INSERT INTO settings (name, value) VALUES (?, ?) ON CONFLICT DO NOTHING').run(
     'secret',
     randomBytes(32).toString('base64'),
@@ -80,5 +80,5 @@ function readSecret(db: DatabaseSync): Buffer {
   const { value } = db.prepare('SELECT value FROM settings WHERE name = ?').get('secret') as {
     value: string;
   };
-  return Buffer.from(value, 'base64');
+  return createSecretKey(value, 'base64');
 }

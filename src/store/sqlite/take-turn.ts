@@ -1,4 +1,5 @@
 // One turn inside the group's transaction: load the conversation, decide, and write all that follows.
+import type { KeyObject } from 'node:crypto';
 import type { DatabaseSync } from 'node:sqlite';
 import { inboxKey, ownerKey } from '../keys.ts';
 import { parse, toCase, toReading } from '../rows.ts';
@@ -15,7 +16,7 @@ interface ConversationRow {
 
 export type TakeTurn = (arrival: Arrival, decide: Decide, now: number) => TurnResult;
 
-export function makeTakeTurn(db: DatabaseSync, secret: Buffer): TakeTurn {
+export function makeTakeTurn(db: DatabaseSync, secret: KeyObject): TakeTurn {
   const arrive = db.prepare('INSERT INTO inbox (key, at) VALUES (?, ?) ON CONFLICT DO NOTHING');
   const find = db.prepare('SELECT number, state, open_cases, due_at FROM conversations WHERE key = ?');
   const create = db.prepare('INSERT INTO conversations (key, changed_at) VALUES (?, ?) RETURNING number');

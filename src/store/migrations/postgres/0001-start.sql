@@ -5,7 +5,6 @@ CREATE TABLE counters (name TEXT PRIMARY KEY, value BIGINT NOT NULL);
 INSERT INTO counters VALUES ('conversations', 0);
 
 CREATE TABLE inbox (key TEXT PRIMARY KEY, at BIGINT NOT NULL);
-CREATE INDEX inbox_by_age ON inbox (at);
 
 CREATE TABLE conversations (
   number BIGINT PRIMARY KEY,
@@ -75,9 +74,6 @@ CREATE TABLE outbox (
 );
 CREATE INDEX outbox_waiting ON outbox (destination, row) WHERE state = 'waiting';
 CREATE INDEX outbox_in_order ON outbox (row) WHERE state = 'waiting';
-CREATE INDEX outbox_due ON outbox (due_at) WHERE state = 'waiting';
-CREATE INDEX outbox_of_conversation ON outbox (conversation);
-CREATE INDEX outbox_done ON outbox (done_at) WHERE done_at IS NOT NULL;
 
 CREATE TABLE snapshots (hash TEXT PRIMARY KEY, json TEXT NOT NULL, at BIGINT NOT NULL);
 

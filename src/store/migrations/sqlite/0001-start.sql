@@ -1,7 +1,6 @@
 CREATE TABLE settings (name TEXT PRIMARY KEY, value TEXT NOT NULL) WITHOUT ROWID;
 
 CREATE TABLE inbox (key TEXT PRIMARY KEY, at INTEGER NOT NULL) WITHOUT ROWID;
-CREATE INDEX inbox_by_age ON inbox (at);
 
 CREATE TABLE conversations (
   number INTEGER PRIMARY KEY AUTOINCREMENT,
@@ -69,9 +68,6 @@ CREATE TABLE outbox (
 );
 CREATE INDEX outbox_waiting ON outbox (destination, row) WHERE state = 'waiting';
 CREATE INDEX outbox_in_order ON outbox (row) WHERE state = 'waiting';
-CREATE INDEX outbox_due ON outbox (due_at) WHERE state = 'waiting';
-CREATE INDEX outbox_of_conversation ON outbox (conversation);
-CREATE INDEX outbox_done ON outbox (done_at) WHERE done_at IS NOT NULL;
 
 CREATE TABLE snapshots (hash TEXT PRIMARY KEY, json TEXT NOT NULL, at INTEGER NOT NULL);
 
