@@ -59,6 +59,7 @@ async function main(): Promise<number> {
   console.log(`${tableByKind(runs)}\n\n${figureTable(figures(runs))}\n\n${reliability(runs)}\n`);
   for (const { scene, outcome } of runs
     .filter((run) => isFalsePass(run) || !run.outcome.endedRight)
+    .sort((a, b) => Number(isFalsePass(b)) - Number(isFalsePass(a)))
     .slice(0, 40)) {
     const names = scene.faults.map((fault) => fault.id).join('+') || (scene.complaint ? 'mis-set' : 'right');
     const why = outcome.wrong.join('; ') || outcome.stuck || outcome.reason || `declared ${outcome.declared}`;

@@ -128,7 +128,7 @@ do-release-fast-idle = Roll the grip shut so that the fast idle knob springs out
 do-start-engine = Start the engine.
 do-stop-engine = Stop the engine.
 do-check-leads = Look which wires the pins sit in. Put them right.
-do-check-meter = Look at the meter: DC volts, range, HOLD off.
+do-check-meter = Meter: DC volts, HOLD and REL off, red lead in the volts jack.
 do-check-cable = Turn the bars and watch the reading. Mend a tight cable.
 do-check-screws = Push the sensor by hand and watch the reading. Tighten what is loose.
 
