@@ -48,7 +48,8 @@ export function choose(turn: Turn, choice: string): void {
       break;
   }
   const { ask } = stage;
-  if (!ask) return restate(turn);
+  // Nothing but a number gets past a reading.
+  if (!ask || 'reading' in ask || 'readings' in ask) return askBack(turn, 'number-wanted');
   setUp.rig = afterActions(setUp.rig, setUp.doing, turn.scene.now);
   setUp.doing = [];
   if ('question' in ask) {

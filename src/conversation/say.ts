@@ -32,7 +32,9 @@ export function say(turn: Turn, message: Message): void {
   }
   const id = nextId(turn);
   const buttons = message.buttons ?? [];
+  // A message that asks makes every earlier button stale, also where it offers none itself.
   if (buttons.length > 0) state.latest = { id, choices: buttons.map((button) => button.id) };
+  else if (facts.ask) state.latest = null;
   turn.said.push({
     id,
     edit: 0,
