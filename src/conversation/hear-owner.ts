@@ -103,7 +103,8 @@ function hearAnswer(turn: Turn, heard: Heard, text: string): void {
       text,
     );
   }
-  askBack(turn, setUp.step.kind === 'stage' && ask && 'confirm' in ask ? 'confirm-wanted' : 'choose-one');
+  const confirms = setUp.step.kind === 'stage' ? ask && 'confirm' in ask : setUp.step.kind !== 'give-up';
+  askBack(turn, confirms ? 'confirm-wanted' : 'choose-one');
 }
 
 /** A choice's id typed out, as "none" or "skip". */
