@@ -1,0 +1,232 @@
+// Decides what the numbers of a message come to: one reading, a range, a series, an overload, none, or a reason to ask back.
+
+import { looseEnds, type Sorted, sortQuantities } from './hear-others.ts';
+import { isMark, isRole, type Piece } from './hear-pieces.ts';
+import { findQuantities, type Quantity } from './hear-quantities.ts';
+import { type Taken, takeValue } from './hear-value.ts';
+import type { Heard, UnclearWhy, Value } from './heard.ts';
+import type { Lexicon } from './lexicon.ts';
+import type { Unit } from './unit.ts';
+import { type TypedUnit, worthOf } from './unit-factors.ts';
+
+const unclear = (why: UnclearWhy): Heard => ({ kind: 'unclear', why });
+
+export function hearFigures(
+  pieces: readonly Piece[],
+  asked: Unit | null,
+  lexicons: readonly Lexicon[],
+): Heard {
+  const own = lexicons[0];
+  if (own === undefined) return unclear('nothing-understood');
+  const lone = hearLoneOne(pieces);
+  if (lone !== null) return lone;
+  const found = findQuantities(pieces, own, asked === 'mm' || asked === null);
+  const numbers = found.filter(({ overload }) => !overload);
+  const sorted = sortQuantities(pieces, numbers, found);
+  if (sorted.kept.length === 0) return hearNone(pieces, sorted, found);
+  const unit = asked ?? unitNamed(sorted.kept);
+  if (unit === null) return unclear('nothing-understood');
+  return new Figures(pieces, sorted, unit, own.decimals).hear();
+}
+
+/** No reading is awaited: a number says by its unit what it is. */
+function unitNamed(quantities: readonly Quantity[]): Unit | null {
+  const named = quantities.find(({ unit }) => unit !== null)?.unit;
+  return named ? worthOf(named).unit : null;
+}
+
+/** "1 ." and "just a 1, on the left": a meter's way to say that there is too much. */
+function hearLoneOne(pieces: readonly Piece[]): Heard | null {
+  const ones = pieces.filter(
+    ({ text, kind, meaning }) => (kind === 'numeral' && text === '1') || meaning.number === 1,
+  );
+  if (ones.length !== 1 || pieces.some(({ kind, text }) => kind === 'numeral' && text !== '1')) return null;
+  const dotted = pieces.length === 2 && isMark(pieces[1], '.') && !pieces[1]!.glued;
+  return dotted || pieces.some((piece) => isRole(piece, 'left-side')) ? { kind: 'overload' } : null;
+}
+
+function hearNone(pieces: readonly Piece[], sorted: Sorted, found: readonly Quantity[]): Heard {
+  const has = (role: Parameters<typeof isRole>[1]) => pieces.some((piece) => isRole(piece, role));
+  const alone = (role: Parameters<typeof isRole>[1]) =>
+    has(role) &&
+    pieces.every(
+      (piece) => piece.kind === 'mark' || isRole(piece, role, 'filler', 'plain', 'article', 'label'),
+    );
+  if (has('same')) return unclear('refers-back');
+  if (sorted.kept.length === 0 && (found.some(({ overload }) => overload) || alone('overload-alone'))) {
+    return { kind: 'overload' };
+  }
+  if (has('no-reading') || alone('no-reading-alone')) return { kind: 'no-reading' };
+  if (sorted.wrongQuantity) return unclear('wrong-quantity');
+  if (sorted.referred) return unclear('refers-back');
+  return unclear('nothing-understood');
+}
+
+class Figures {
+  readonly #pieces: readonly Piece[];
+  readonly #sorted: Sorted;
+  readonly #asked: Unit;
+  readonly #decimals: readonly string[];
+
+  constructor(pieces: readonly Piece[], sorted: Sorted, asked: Unit, decimals: readonly string[]) {
+    this.#pieces = pieces;
+    this.#sorted = sorted;
+    this.#asked = asked;
+    this.#decimals = decimals;
+  }
+
+  hear(): Heard {
+    const { kept } = this.#sorted;
+    if (this.#sorted.trailingCorrection) return unclear('two-meanings');
+    if (kept.every(({ overload }) => overload)) return { kind: 'overload' };
+    if (kept.length === 1) return this.#one(kept[0]!);
+    return this.#several(kept);
+  }
+
+  #unitOf(quantity: Quantity): TypedUnit | null {
+    if (quantity.unit !== null) return quantity.unit;
+    const { all } = this.#sorted;
+    const at = all.indexOf(quantity);
+    const named = ({ unit, foreign }: Quantity) => unit !== null && !foreign;
+    return (all.slice(at + 1).find(named) ?? all.slice(0, Math.max(at, 0)).findLast(named))?.unit ?? null;
+  }
+
+  #take(quantity: Quantity): Taken {
+    return takeValue(quantity, this.#unitOf(quantity), this.#asked, this.#decimals);
+  }
+
+  #one(quantity: Quantity): Heard {
+    const taken = this.#take(quantity);
+    if (taken.kind === 'unclear') return taken;
+    if (quantity.bound) return unclear('bound-only');
+    if (this.#wanders() || this.#says('no-reading', 'overload')) return unclear('two-meanings');
+    return this.#reading(taken);
+  }
+
+  #reading({ value, resolution, echo }: Value & { echo: boolean }): Heard {
+    const reading = { kind: 'reading', value, unit: this.#asked, resolution } as const;
+    return echo || this.#sorted.corrected ? { ...reading, echo: true } : reading;
+  }
+
+  #says(...any: Parameters<typeof isRole>[1][]): boolean {
+    return this.#pieces.some((piece) => isRole(piece, ...any));
+  }
+
+  #wanders(): boolean {
+    return this.#says('wanders');
+  }
+
+  #several(kept: readonly Quantity[]): Heard {
+    const taken = this.#grouped(kept);
+    if (taken !== null) return taken;
+    const values = kept.map((quantity) => (quantity.overload ? null : this.#take(quantity)));
+    const links = kept.slice(1).map((quantity, index) => this.#pieces.slice(kept[index]!.to, quantity.from));
+    const numbers = values.filter((value) => value?.kind === 'value');
+    const pair = kept.length === 2 && numbers.length === 2;
+    if (pair) {
+      const range = this.#range(kept, numbers as Extract<Taken, { kind: 'value' }>[], links[0]!);
+      if (range !== null) return range;
+    }
+    const odd = values.find((value) => value?.kind === 'unclear');
+    if (odd) return { kind: 'unclear', why: odd.why };
+    if (this.#says('or') || kept.some(({ bound }) => bound)) return unclear('two-meanings');
+    if (this.#wanders()) return this.#span(numbers);
+    if (!links.every((link) => looseEnds(link))) return unclear('two-meanings');
+    if (pair && links[0]!.some((piece) => isMark(piece, '→'))) return unclear('two-meanings');
+    return this.#series(values as (Extract<Taken, { kind: 'value' }> | null)[]);
+  }
+
+  /** "1 900": groups of three parted by a space, where that is one figure of the stage. */
+  #grouped(kept: readonly Quantity[]): Heard | null {
+    if (kept.length !== 2 || this.#asked === 'mm' || this.#asked === '%') return null;
+    const [one, two] = kept as [Quantity, Quantity];
+    const head = this.#pieces[one.from]!;
+    const tail = this.#pieces[two.from];
+    if (one.to !== two.from || one.unit !== null || !/^[1-9]\d?$/u.test(head.text)) return null;
+    if (tail?.kind !== 'numeral' || !/^\d{3}(?:[.,]\d+)?$/u.test(tail.text)) return null;
+    if (this.#asked !== '1/min' && two.unit !== 'mV') return null;
+    const [whole, fraction = ''] = tail.text.split(/[.,]/u);
+    const decimal = {
+      digits: head.text + whole + fraction,
+      exp: -fraction.length,
+      place: -fraction.length,
+      negative: false,
+    };
+    return this.#one({
+      ...two,
+      negative: one.negative,
+      number: { ...two.number!, numeral: null, decimal, whole: true },
+    });
+  }
+
+  #range(
+    kept: readonly Quantity[],
+    [one, two]: Extract<Taken, { kind: 'value' }>[],
+    link: readonly Piece[],
+  ): Heard | null {
+    const [first, second] = kept as [Quantity, Quantity];
+    const before = this.#pieces.slice(Math.max(0, first.from - 3), first.from);
+    const between = before.some((piece) => isRole(piece, 'between'));
+    const solid = link.filter(
+      (piece) => !isRole(piece, 'article', 'plain', 'filler') || isRole(piece, 'to', 'joiner'),
+    );
+    if (solid.length > 0 && isPlusMinus(solid)) {
+      const middle = one!.value;
+      const half = two!.value;
+      const resolution = Math.max(one!.resolution, two!.resolution);
+      return this.#rangeOf(rounded(middle - half), rounded(middle + half), resolution, one!.echo);
+    }
+    if (between && solid.length === 1 && isRole(solid[0], 'joiner', 'to')) return this.#span([one!, two!]);
+    if (this.#wanders() && !this.#says('or')) return this.#span([one!, two!]);
+    const linked = solid.length === 1 && (isRole(solid[0], 'to') || isMark(solid[0], '-~…'));
+    const dots = solid.length >= 2 && solid.every((piece) => isMark(piece, '.'));
+    if (!linked && !dots) {
+      // "0.39 -0.41": a range with a careless gap, or a negative reading?
+      const sign = link.length === 0 && second.negative && !first.negative;
+      return sign ? unclear('sign-or-bullet') : null;
+    }
+    if (this.#says('change', 'past')) return unclear('two-meanings');
+    return one!.value < two!.value ? this.#span([one!, two!]) : unclear('two-meanings');
+  }
+
+  #span(taken: readonly (Taken | null)[]): Heard {
+    const known = taken.filter((value) => value?.kind === 'value');
+    const values = known.map(({ value }) => value);
+    const resolution = Math.max(...known.map((value) => value.resolution));
+    return this.#rangeOf(
+      Math.min(...values),
+      Math.max(...values),
+      resolution,
+      known.some(({ echo }) => echo),
+    );
+  }
+
+  #rangeOf(low: number, high: number, resolution: number, echo: boolean): Heard {
+    const range = { kind: 'range', low, high, unit: this.#asked, resolution } as const;
+    return echo ? { ...range, echo: true } : range;
+  }
+
+  #series(taken: readonly (Extract<Taken, { kind: 'value' }> | null)[]): Heard {
+    const known = taken.filter((value) => value !== null);
+    const series = {
+      kind: 'series',
+      values: taken.map((value) => value?.value ?? null),
+      unit: this.#asked,
+      resolution: Math.max(...known.map(({ resolution }) => resolution)),
+    } as const;
+    return known.some(({ echo }) => echo) || this.#sorted.corrected ? { ...series, echo: true } : series;
+  }
+}
+
+const rounded = (value: number) => Number(value.toPrecision(12));
+
+function isPlusMinus(link: readonly Piece[]): boolean {
+  const marks = link.map(({ text }) => text).join('');
+  return (
+    marks === '±' ||
+    marks === '+/-' ||
+    marks === '+-' ||
+    marks === '-+' ||
+    link.some((piece) => isRole(piece, 'plus-minus'))
+  );
+}

@@ -1,0 +1,120 @@
+// Finds red flags in a message: a clause that has a word of each slot of a pattern, and neither denies nor excuses it.
+import { isMark, isRole, type Piece } from './hear-pieces.ts';
+import type { Token } from './hear-tokens.ts';
+import type { FlagSlot, Lexicon } from './lexicon.ts';
+import { longestMatch } from './phrase-trie.ts';
+
+/** So many words may lie between the first and the last word of a flag. */
+const widest = 8;
+/** A denial counts so many words before the first, and behind the last. */
+const before = 5;
+const behind = 2;
+
+interface Hit {
+  from: number;
+  to: number;
+}
+
+interface Clause {
+  from: number;
+  to: number;
+  denials: Hit[];
+  supposed: number;
+}
+
+export function hearFlag(
+  tokens: readonly Token[],
+  pieces: readonly Piece[],
+  lexicons: readonly Lexicon[],
+): string | null {
+  let clauses: Clause[] | null = null;
+  for (const lexicon of lexicons) {
+    if (!hasAny(tokens, lexicon)) continue;
+    clauses ??= clausesOf(pieces);
+    for (const clause of clauses) {
+      const flag = flagIn(clause, tokens, lexicon);
+      if (flag !== null) return flag;
+    }
+  }
+  return null;
+}
+
+function slotsAt(
+  tokens: readonly Token[],
+  at: number,
+  end: number,
+  lexicon: Lexicon,
+): [FlagSlot[], number][] {
+  const found: [FlagSlot[], number][] = [];
+  const match = longestMatch(lexicon.flags, tokens, at);
+  if (match !== null && at + match.length <= end) found.push([match.found, match.length]);
+  if (match !== null && match.length > 1) {
+    const short = lexicon.flags.next.get(tokens[at]!.text)?.found;
+    if (short) found.push([short, 1]);
+  }
+  const { text } = tokens[at]!;
+  for (let length = Math.min(text.length, 16); length >= 3; length--) {
+    const slots = lexicon.flagPrefixes.get(text.slice(0, length));
+    if (slots) found.push([slots, 1]);
+  }
+  return found;
+}
+
+function hasAny(tokens: readonly Token[], lexicon: Lexicon): boolean {
+  return tokens.some(
+    (token, at) => token.kind === 'word' && slotsAt(tokens, at, tokens.length, lexicon).length > 0,
+  );
+}
+
+function clausesOf(pieces: readonly Piece[]): Clause[] {
+  const clauses: Clause[] = [];
+  let clause: Clause = { from: 0, to: 0, denials: [], supposed: Number.POSITIVE_INFINITY };
+  for (const piece of pieces) {
+    const end = piece.at + piece.length;
+    const spacedDash = isMark(piece, '-') && !piece.glued;
+    if (isMark(piece, '.,;!?:\n()—') || spacedDash || isRole(piece, 'but')) {
+      clause.to = piece.at;
+      clauses.push(clause);
+      clause = { from: end, to: end, denials: [], supposed: Number.POSITIVE_INFINITY };
+    } else if (isRole(piece, 'negation')) {
+      clause.denials.push({ from: piece.at, to: end });
+    } else if (isRole(piece, 'hypothetical')) {
+      clause.supposed = Math.min(clause.supposed, piece.at);
+    }
+    clause.to = Math.max(clause.to, end);
+  }
+  clauses.push(clause);
+  return clauses.filter(({ from, to }) => to > from);
+}
+
+function flagIn(clause: Clause, tokens: readonly Token[], lexicon: Lexicon): string | null {
+  const latest = new Map<number, (Hit | undefined)[]>();
+  const whole = new Map<number, Hit[]>();
+  for (let at = clause.from; at < clause.to; at++) {
+    for (const [slots, length] of slotsAt(tokens, at, clause.to, lexicon)) {
+      for (const { pattern, slot } of slots) {
+        const hits = latest.get(pattern) ?? [];
+        hits[slot] = { from: at, to: at + length };
+        latest.set(pattern, hits);
+        const needed = hits.slice(0, lexicon.patterns[pattern]!.slots).filter((hit) => hit !== undefined);
+        if (needed.length < lexicon.patterns[pattern]!.slots || whole.has(pattern)) continue;
+        if (at - Math.min(...needed.map(({ from }) => from)) <= widest) whole.set(pattern, needed);
+      }
+    }
+  }
+  for (const [pattern, hits] of whole) {
+    const { flag, unless } = lexicon.patterns[pattern]!;
+    if (latest.get(pattern)?.[unless] === undefined && !isDenied(clause, hits)) return flag;
+  }
+  return null;
+}
+
+function isDenied({ denials, supposed }: Clause, hits: readonly Hit[]): boolean {
+  const first = Math.min(...hits.map(({ from }) => from));
+  const last = Math.max(...hits.map(({ to }) => to));
+  if (supposed < last) return true;
+  return denials.some(({ from, to }) => {
+    const own = hits.some((hit) => from >= hit.from && from < hit.to);
+    return !own && from >= first - before && to <= last + behind;
+  });
+}

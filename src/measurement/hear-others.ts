@@ -1,0 +1,161 @@
+// Tells the reading from the other numbers of a message: pins, ranges of the meter, targets, what was before, what was taken back.
+import { isMark, isRole, type Piece } from './hear-pieces.ts';
+import type { Quantity } from './hear-quantities.ts';
+
+export interface Sorted {
+  kept: readonly Quantity[];
+  /** All, in order, to take over a unit from. */
+  all: readonly Quantity[];
+  /** One took the place of another in the same breath. */
+  corrected: boolean;
+  /** Words that take something back stand at the very end: nobody knows what is right. */
+  trailingCorrection: boolean;
+  wrongQuantity: boolean;
+  /** There was a number, but it is a target, a change, or was before. */
+  referred: boolean;
+}
+
+export function sortQuantities(
+  pieces: readonly Piece[],
+  numbers: readonly Quantity[],
+  all: readonly Quantity[],
+): Sorted {
+  const named = numbers.filter((quantity) => !isNamed(pieces, quantity, numbers));
+  const measured = withoutListNumbers(pieces, named).filter(({ foreign }) => !foreign);
+  const wrongQuantity = named.some(({ foreign }) => foreign);
+  const denied = measured.filter((quantity) => !isDenied(pieces, quantity));
+  const settled = denied.filter((quantity, index) => !isElsewhere(pieces, quantity, denied, index));
+  const overloads = all.filter(({ overload }) => overload);
+  const present = [...settled, ...(settled.length > 0 ? overloads : [])].sort((a, b) => a.from - b.from);
+  const { kept, corrected } = lastWord(pieces, present);
+  const lastPiece = pieces.findLast(({ kind }) => kind !== 'mark');
+  return {
+    kept,
+    all,
+    corrected: corrected || (denied.length < measured.length && kept.length > 0),
+    trailingCorrection:
+      kept.length > 0 && isRole(lastPiece, 'correction') && !isRole(lastPiece, 'label', 'filler'),
+    wrongQuantity,
+    referred: measured.length > 0,
+  };
+}
+
+/** "pin 2", "the 20 range", "2nd try": a number that is part of a name. */
+function isNamed(pieces: readonly Piece[], quantity: Quantity, numbers: readonly Quantity[]): boolean {
+  if (isDial(pieces, quantity)) return true;
+  const { number, from, to } = quantity;
+  if (!number?.whole) return false;
+  const before = pieces[from - 1];
+  if (isMark(before, '#')) return true;
+  if (isRole(pieces[to], 'counted') && quantity.unit === null && !isMark(pieces[to], '.')) {
+    return pieces[to]!.kind === 'word' && numbers.length > 1 && !isMark(pieces[to - 1], ',.;');
+  }
+  if (quantity.unit !== null && !quantity.foreign) return false;
+  let at = from - 1;
+  while (at >= 0 && (isMark(pieces[at], '.°-:') || isRole(pieces[at], 'article')) && at > from - 3) at--;
+  if (isRole(pieces[at], 'counted')) return !isMark(pieces[from - 1], ':');
+  // "pins 1 and 2": the second goes with the first.
+  const previous = numbers.findLast((other) => other.to < from && other.to >= from - 2);
+  const link = previous ? pieces.slice(previous.to, from) : [];
+  const together =
+    link.length === 1 && (isRole(link[0], 'joiner', 'to', 'label') || isMark(link[0], '-/&,+'));
+  return previous !== undefined && together && quantity.unit === null && isNamed(pieces, previous, numbers);
+}
+
+/** The meter's own range: "on the 20 range", "range 20 V", "2 V scale". */
+function isDial(pieces: readonly Piece[], quantity: Quantity): boolean {
+  const { from, to, number } = quantity;
+  for (let at = to; at < to + 3; at++) {
+    if (isRole(pieces[at], 'dial')) return true;
+    if (!isRole(pieces[at], 'plain', 'article', 'filler') && !isMark(pieces[at], '-') && !pieces[at]?.sign)
+      break;
+  }
+  const digits = number?.numeral?.decimal?.digits ?? number?.decimal?.digits ?? '';
+  const round =
+    number?.whole === true &&
+    /^(?:2|4|5|6|10|20|40|50|60|100|200|400|500|600|1000|2000|4000|6000)$/u.test(digits);
+  if (!round) return false;
+  for (let at = from - 1; at >= Math.max(0, from - 4); at--) {
+    if (isRole(pieces[at], 'dial')) return true;
+    if (!isRole(pieces[at], 'plain', 'article', 'filler', 'to', 'label') && !isMark(pieces[at], ':=')) break;
+  }
+  return false;
+}
+
+/** "1) 0.46 2) 1.3": numbers that only count the lines. */
+function withoutListNumbers(pieces: readonly Piece[], quantities: readonly Quantity[]): readonly Quantity[] {
+  let count = 0;
+  const listed = quantities.filter((quantity, index) => {
+    const mark = pieces[quantity.to];
+    const digits = quantity.number?.numeral?.decimal?.digits;
+    const next = quantities[index + 1];
+    if (!isMark(mark, ').:') || digits !== String(count + 1) || next?.from !== quantity.to + 1) return false;
+    count++;
+    return true;
+  });
+  return count >= 2 ? quantities.filter((quantity) => !listed.includes(quantity)) : quantities;
+}
+
+/** "not 0.45": denied just in front of it. */
+function isDenied(pieces: readonly Piece[], { from }: Quantity): boolean {
+  for (let at = from - 1; at >= Math.max(0, from - 3); at--) {
+    const piece = pieces[at];
+    if (isRole(piece, 'negation') && !isRole(piece, 'not-negation', 'no-reading'))
+      return !isMark(pieces[at + 1], ',.');
+    if (!isRole(piece, 'article', 'plain', 'filler', 'label', 'hedge')) return false;
+  }
+  return false;
+}
+
+/** A target, a change or what was before: said in front of the number, in the same clause; or just behind it. */
+function isElsewhere(
+  pieces: readonly Piece[],
+  quantity: Quantity,
+  all: readonly Quantity[],
+  index: number,
+): boolean {
+  const floor = all[index - 1]?.to ?? 0;
+  const several = all.length > 1;
+  const before = pieces[quantity.from - 1];
+  const after = pieces[quantity.to];
+  if (isRole(before, 'change') && !isRole(before, 'to')) return true;
+  if (isRole(after, 'change') && !isRole(after, 'hedge', 'to') && !hasNext(pieces, quantity)) return true;
+  for (let at = quantity.from - 1; at >= floor; at--) {
+    const piece = pieces[at];
+    if (isMark(piece, '.,;\n()!') || isRole(piece, 'but', 'now')) break;
+    if (isRole(piece, 'elsewhen') || (several && isRole(piece, 'past'))) return true;
+  }
+  if (hasNext(pieces, quantity)) return false;
+  return isRole(after, 'elsewhen') || (several && isRole(after, 'past'));
+}
+
+/** What stands behind this number belongs to the next one. */
+function hasNext(pieces: readonly Piece[], { to }: Quantity): boolean {
+  const next = pieces[to + 1];
+  return next?.kind === 'numeral' || next?.meaning.number != null || isRole(next, 'point');
+}
+
+/** "0.54, sorry, 0.45": what comes behind the last word that takes something back. */
+function lastWord(
+  pieces: readonly Piece[],
+  quantities: readonly Quantity[],
+): { kept: readonly Quantity[]; corrected: boolean } {
+  for (let at = pieces.length - 1; at >= 0; at--) {
+    if (!isRole(pieces[at], 'correction')) continue;
+    const after = quantities.filter(({ from }) => from > at);
+    const before = quantities.filter(({ to }) => to <= at);
+    if (after.length > 0 && before.length > 0) return { kept: after, corrected: true };
+  }
+  return { kept: quantities, corrected: false };
+}
+
+/** Between the numbers of a series stand marks, labels and joining words, nothing that tells a story. */
+export function looseEnds(link: readonly Piece[]): boolean {
+  return link.every((piece) => {
+    if (piece.kind === 'mark') return ',;/\n.:|-→()&+='.includes(piece.text);
+    return (
+      isRole(piece, 'label', 'joiner', 'filler', 'plain', 'article', 'counted', 'now', 'to', 'past', 'but') ||
+      piece.kind === 'numeral'
+    );
+  });
+}

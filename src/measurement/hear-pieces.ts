@@ -1,0 +1,129 @@
+// Looks the words of a message up in the lexicons, longest phrases first, for the parser.
+import type { Token } from './hear-tokens.ts';
+import type { Lexicon, Meaning, Role } from './lexicon.ts';
+import { longestMatch, type Match } from './phrase-trie.ts';
+import { type Sign, unitSigns } from './unit-signs.ts';
+
+/** One or several tokens with one meaning. */
+export interface Piece {
+  kind: Token['kind'];
+  text: string;
+  raw: string;
+  glued: boolean;
+  repaired: boolean;
+  meaning: Meaning;
+  /** The sign of a unit; it counts only behind a number, or in front of one. */
+  sign: Match<Sign> | null;
+  /** Where its first token stands, and how many there are. */
+  at: number;
+  length: number;
+}
+
+const noMeaning: Meaning = { roles: new Set(), number: null, multiplier: null, fraction: null, unit: null };
+
+export function isRole(piece: Piece | undefined, ...any: Role[]): boolean {
+  return piece !== undefined && any.some((role) => piece.meaning.roles.has(role));
+}
+
+export function isMark(piece: Piece | undefined, marks: string): boolean {
+  return piece !== undefined && piece.kind === 'mark' && marks.includes(piece.text);
+}
+
+export function readPieces(tokens: readonly Token[], lexicons: readonly Lexicon[]): Piece[] {
+  const pieces: Piece[] = [];
+  let at = 0;
+  let afterNumeral: boolean = false;
+  while (at < tokens.length) {
+    const token = tokens[at]!;
+    // "1900 1/min" and "3 m m": behind a numeral the longest sign goes before any phrase.
+    const sign = token.kind === 'word' || afterNumeral ? longestMatch(unitSigns, tokens, at) : null;
+    const known = bestMatch(tokens, at, lexicons);
+    const bySign: boolean =
+      afterNumeral && sign !== null && sign.length > 1 && sign.length >= (known?.length ?? 1);
+    const length: number = bySign ? sign!.length : (known?.length ?? 1);
+    if (known === null && sign === null && token.kind === 'word') {
+      const parts = splitCompound(token, at, lexicons);
+      if (parts !== null) {
+        pieces.push(...parts);
+        at++;
+        afterNumeral = true;
+        continue;
+      }
+    }
+    const meaning: Meaning = bySign ? noMeaning : (known?.found ?? noMeaning);
+    pieces.push({
+      kind: length > 1 ? 'word' : token.kind,
+      text: token.text,
+      raw: token.raw,
+      glued: token.glued,
+      repaired: token.repaired,
+      meaning,
+      sign: sign !== null && sign.length === length ? sign : null,
+      at,
+      length,
+    });
+    afterNumeral =
+      (token.kind === 'numeral' && length === 1) || meaning.number !== null || meaning.multiplier !== null;
+    at += length;
+  }
+  return pieces;
+}
+
+/** The owner's own language first; another only for a word that it lacks, or for a longer phrase. */
+function bestMatch(
+  tokens: readonly Token[],
+  at: number,
+  lexicons: readonly Lexicon[],
+): Match<Meaning> | null {
+  let best: Match<Meaning> | null = null;
+  for (const lexicon of lexicons) {
+    const match = longestMatch(lexicon.meanings, tokens, at);
+    if (match !== null && (best === null || match.length > best.length)) best = match;
+  }
+  // A numeral alone is no phrase, but it may begin one: "1 on the left".
+  return best !== null && tokens[at]!.kind === 'numeral' && best.length === 1 ? null : best;
+}
+
+const longestCompound = 64;
+
+/** "dreihundertachtundvierzig": the parts of a word that is all number words; null for any other. */
+function splitCompound(token: Token, at: number, lexicons: readonly Lexicon[]): Piece[] | null {
+  const { text } = token;
+  if (text.length < 5 || text.length > longestCompound) return null;
+  for (const { compounds } of lexicons) {
+    if (compounds === null) continue;
+    const parts = partsOf(text, compounds);
+    if (parts !== null) {
+      return parts.map((part, index) => ({
+        kind: 'word',
+        text: part,
+        raw: part,
+        glued: index > 0 || token.glued,
+        repaired: false,
+        meaning: compounds.get(part)!,
+        sign: null,
+        at,
+        length: 1,
+      }));
+    }
+  }
+  return null;
+}
+
+/** Longest part first; a place from which there was no way on is not tried again. */
+function partsOf(text: string, known: ReadonlyMap<string, Meaning>): string[] | null {
+  const dead = new Set<number>();
+  const from = (start: number): string[] | null => {
+    if (start === text.length) return [];
+    if (dead.has(start)) return null;
+    for (let end = Math.min(text.length, start + 14); end > start; end--) {
+      const part = text.slice(start, end);
+      if (!known.has(part)) continue;
+      const rest = from(end);
+      if (rest !== null) return [part, ...rest];
+    }
+    dead.add(start);
+    return null;
+  };
+  return from(0);
+}

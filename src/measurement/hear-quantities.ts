@@ -1,0 +1,207 @@
+// Finds the quantities in a message: each number with its sign, its unit and the words beside it that change what it is.
+import { type Habits, readNumber, type SpokenNumber } from './hear-numbers.ts';
+import { isMark, isRole, type Piece } from './hear-pieces.ts';
+import type { TypedUnit } from './unit-factors.ts';
+
+export interface Quantity {
+  number: SpokenNumber | null;
+  /** The meter's overload, among numbers. */
+  overload: boolean;
+  unit: TypedUnit | null;
+  /** Of a kind that no stage asks for, or part of a name. */
+  foreign: boolean;
+  negative: boolean;
+  /** A dash that could be a minus or a bullet. */
+  doubtfulSign: boolean;
+  hedged: boolean;
+  bound: boolean;
+  echo: boolean;
+  from: number;
+  to: number;
+}
+
+export function findQuantities(pieces: readonly Piece[], habits: Habits, inches: boolean): Quantity[] {
+  const found: Quantity[] = [];
+  let at = 0;
+  while (at < pieces.length) {
+    const piece = pieces[at]!;
+    if (isRole(piece, 'overload')) {
+      found.push({ ...blank, overload: true, from: at, to: at + 1 });
+      at++;
+      continue;
+    }
+    const number = isArticleOnly(pieces, at) ? null : readNumber(pieces, at, habits);
+    if (number === null) {
+      at++;
+      continue;
+    }
+    const quantity = withUnit(pieces, number, inches, found.at(-1));
+    withSign(pieces, quantity, found.at(-1));
+    withWords(pieces, quantity);
+    found.push(quantity);
+    at = Math.max(quantity.to, at + 1);
+  }
+  return found;
+}
+
+const blank: Quantity = {
+  number: null,
+  overload: false,
+  unit: null,
+  foreign: false,
+  negative: false,
+  doubtfulSign: false,
+  hedged: false,
+  bound: false,
+  echo: false,
+  from: 0,
+  to: 0,
+};
+
+/** "un", "ein", "one" are numbers only where something of a number follows. */
+function isArticleOnly(pieces: readonly Piece[], at: number): boolean {
+  const piece = pieces[at]!;
+  if (!isRole(piece, 'article')) return false;
+  const next = pieces[at + 1];
+  if (next === undefined) return false;
+  const { multiplier, number, unit, fraction } = next.meaning;
+  const goesOn = multiplier !== null || number !== null || unit !== null || fraction !== null;
+  return !(goesOn || next.sign !== null || isRole(next, 'point', 'and-half', 'units-first'));
+}
+
+function withUnit(
+  pieces: readonly Piece[],
+  number: SpokenNumber,
+  inches: boolean,
+  previous: Quantity | undefined,
+): Quantity {
+  const quantity: Quantity = { ...blank, number, echo: number.echo, from: number.from, to: number.to };
+  let at = number.to;
+  // "0.35-volt", "1450-rpm".
+  if (isMark(pieces[at], '-') && pieces[at]!.glued && pieces[at + 1]?.glued && unitAt(pieces, at + 1, inches))
+    at++;
+  const unit = unitAt(pieces, at, inches);
+  if (unit === null) {
+    const next = pieces[at];
+    if (next?.glued && (next.kind === 'word' || next.kind === 'code') && !isRole(next, 'hedge', 'wanders')) {
+      quantity.foreign = next.meaning.number === null && next.meaning.roles.size === 0;
+      if (quantity.foreign) quantity.to = at + 1;
+    }
+    return withUnitBefore(pieces, quantity, previous);
+  }
+  quantity.to = at + 1;
+  if (unit === 'milli') {
+    quantity.unit = inches ? 'm' : 'mV';
+    quantity.echo ||= !inches;
+  } else if (unit === 'other') quantity.foreign = true;
+  else quantity.unit = unit;
+  if (quantity.unit === 'mV' && pieces[at]!.raw.startsWith('M') && pieces[at]!.raw.length === 2) {
+    quantity.echo = true;
+  }
+  const after = pieces[quantity.to];
+  if (isRole(after, 'and-half') && number.whole && number.decimal === null && number.numeral?.decimal) {
+    halve(quantity, number.numeral.decimal.digits);
+  } else if (isRole(after, 'and-half') && number.whole && number.decimal !== null) {
+    halve(quantity, number.decimal.digits);
+  }
+  return quantity;
+}
+
+/** "12 volts and a half". */
+function halve(quantity: Quantity, integer: string): void {
+  const decimal = { digits: `${integer}5`, exp: -1, place: -1, negative: false };
+  quantity.number = { ...quantity.number!, numeral: null, decimal, whole: false };
+  quantity.to++;
+}
+
+/** "V 0.348", "rpm: 1450": a unit in front, where none is behind. */
+function withUnitBefore(
+  pieces: readonly Piece[],
+  quantity: Quantity,
+  previous: Quantity | undefined,
+): Quantity {
+  let at = quantity.from - 1;
+  if (isMark(pieces[at], '=:')) at--;
+  const piece = pieces[at];
+  if (piece === undefined || at < (previous?.to ?? 0) || piece.text === 'in') return quantity;
+  const unit = piece.sign?.found.unit ?? piece.meaning.unit;
+  if (unit && !quantity.foreign && isPlainUnit(piece)) quantity.unit = unit;
+  return quantity;
+}
+
+const isPlainUnit = ({ text }: Piece) => !['"', "''", '%'].includes(text);
+
+function unitAt(pieces: readonly Piece[], at: number, inches: boolean): TypedUnit | 'milli' | 'other' | null {
+  const piece = pieces[at];
+  if (piece === undefined) return null;
+  if (piece.kind === 'mark' && piece.text !== '"') return null;
+  const { text, raw, glued, sign, meaning } = piece;
+  if (text === 'm' && (glued || raw === 'm') && sign === null) return 'milli';
+  if (text === 'a' && (raw === 'A' || glued)) return isRole(pieces[at + 1], 'plain') ? null : 'other';
+  if (text === 'in') return inches && !isWord(pieces[at + 1]) ? 'in' : null;
+  if (text.length === 1 && sign?.found.unit === null && !glued && raw === text && !'ω°'.includes(text))
+    return null;
+  if (text === 'am' || text === 'ps') return glued ? 'other' : null;
+  if (meaning.unit !== null) return meaning.unit;
+  if (sign !== null) return sign.found.unit ?? 'other';
+  return isRole(piece, 'other-quantity') ? 'other' : null;
+}
+
+const isWord = (piece: Piece | undefined) => piece?.kind === 'word' && piece.meaning.roles.size === 0;
+
+function withSign(pieces: readonly Piece[], quantity: Quantity, previous: Quantity | undefined): void {
+  const at = quantity.from - 1;
+  const piece = pieces[at];
+  if (isRole(piece, 'minus') && piece!.kind === 'word') {
+    quantity.negative = true;
+    quantity.from = at;
+    return;
+  }
+  if (!isMark(piece, '-')) return;
+  const starts = at === 0 || isMark(pieces[at - 1], '\n');
+  const touches = pieces[at + 1]!.glued;
+  const behindNumber = previous !== undefined && previous.to === at;
+  // "3-4" and "3 - 4" are two numbers; "0.5 -0.5" is a number and a negative one.
+  if (behindNumber && (piece!.glued || !touches)) return;
+  if (!touches && !starts && pieces[at - 1]?.kind === 'word' && piece!.glued) return;
+  quantity.from = at;
+  if (
+    touches &&
+    (!piece!.glued || starts || isMark(pieces[at - 1], '=:(~,/±') || pieces[at - 1]!.sign !== null)
+  ) {
+    quantity.negative = true;
+  } else if (touches) quantity.from = at + 1;
+  else quantity.doubtfulSign = true;
+}
+
+function withWords(pieces: readonly Piece[], quantity: Quantity): void {
+  let at = quantity.from - 1;
+  for (let steps = 0; steps < 3 && at >= 0; steps++, at--) {
+    const piece = pieces[at];
+    if (isRole(piece, 'hedge') || isMark(piece, '~')) {
+      quantity.hedged = true;
+      quantity.from = at;
+    } else if (isRole(piece, 'bound') || isMark(piece, '<>')) {
+      quantity.bound = true;
+      quantity.from = at;
+    } else if (!isRole(piece, 'article', 'plain', 'filler')) break;
+  }
+  for (let steps = 0; steps < 2; steps++) {
+    const after = pieces[quantity.to];
+    const hyphen = isMark(after, '-') && isRole(pieces[quantity.to + 1], 'hedge') ? 1 : 0;
+    if (!isRole(pieces[quantity.to + hyphen], 'hedge') && !(isMark(after, '?') && steps === 0)) break;
+    const beyond = pieces[quantity.to + hyphen + 1];
+    if (beyond?.kind === 'numeral' && !isMark(after, '?')) break;
+    quantity.hedged = true;
+    quantity.to += hyphen + 1;
+    // "five or so volts".
+    const late =
+      quantity.unit === null
+        ? (pieces[quantity.to]?.meaning.unit ?? pieces[quantity.to]?.sign?.found.unit)
+        : null;
+    if (late) {
+      quantity.unit = late;
+      quantity.to++;
+    }
+  }
+}

@@ -1,0 +1,204 @@
+// What a language's lexicon says, and the form of it that `hear` looks words up in, prepared once.
+
+import { foldText } from './hear-fold.ts';
+import { tokenise } from './hear-tokens.ts';
+import type { SteeringWord } from './heard.ts';
+import { addPhrase, emptyTrie, type PhraseTrie } from './phrase-trie.ts';
+import type { TypedUnit } from './unit-factors.ts';
+
+/** What a phrase can do in a message about readings; the lexicon lists the phrases of each. */
+export const roles = [
+  'point',
+  'joiner',
+  'units-first',
+  'and-half',
+  'article',
+  'minus',
+  'hedge',
+  'between',
+  'to',
+  'or',
+  'plus-minus',
+  'wanders',
+  'correction',
+  'change',
+  'bound',
+  'same',
+  'elsewhen',
+  'past',
+  'now',
+  'negation',
+  'not-negation',
+  'hypothetical',
+  'but',
+  'overload',
+  'overload-alone',
+  'no-reading',
+  'no-reading-alone',
+  'left-side',
+  'label',
+  'counted',
+  'dial',
+  'other-quantity',
+  'filler',
+  'plain',
+] as const;
+
+export type Role = (typeof roles)[number];
+
+/** A lexicon as its file says it: lists of phrases, a person of that language can extend each. */
+export interface LexiconEntries {
+  language: string;
+  /** The decimal marks in use, the usual one first. */
+  decimals: readonly ('.' | ',')[];
+  /** Numbers are written as one word, as "zweiundfuenfzig". */
+  compounds: boolean;
+  /** Decimals are usually said as one number, as "coma cuarenta y ocho". */
+  wholeDecimals: boolean;
+  words: Readonly<Record<SteeringWord, readonly string[]>>;
+  numbers: Readonly<Record<string, readonly string[]>>;
+  /** Numbers whose unit part may go up to 19, as "soixante-dix-neuf". */
+  upToNineteen: readonly number[];
+  multipliers: Readonly<Record<string, readonly string[]>>;
+  /** By denominator. */
+  fractions: Readonly<Record<string, readonly string[]>>;
+  units: Readonly<Partial<Record<TypedUnit, readonly string[]>>>;
+  phrases: Readonly<Partial<Record<Role, readonly string[]>>>;
+  /** By flag: patterns of slots, as "throttle | grip + stuck | stick*"; `unless` words excuse the clause. */
+  redFlags: Readonly<Record<string, { when: readonly string[]; unless?: readonly string[] | undefined }>>;
+}
+
+/** What one phrase means; several of these at once, where a word has several uses. */
+export interface Meaning {
+  roles: ReadonlySet<Role>;
+  number: number | null;
+  multiplier: number | null;
+  fraction: number | null;
+  unit: TypedUnit | null;
+}
+
+/** One slot of one red-flag pattern that a phrase fills. */
+export interface FlagSlot {
+  pattern: number;
+  slot: number;
+}
+
+export interface FlagPattern {
+  flag: string;
+  slots: number;
+  unless: number;
+}
+
+export interface Lexicon {
+  language: string;
+  decimals: readonly string[];
+  wholeDecimals: boolean;
+  upToNineteen: ReadonlySet<number>;
+  meanings: PhraseTrie<Meaning>;
+  /** Number words that may stand inside a longer word; null where the language writes them apart. */
+  compounds: ReadonlyMap<string, Meaning> | null;
+  words: PhraseTrie<SteeringWord>;
+  /** Whole words of five letters and more, for slips of one letter. */
+  longWords: ReadonlyMap<string, SteeringWord>;
+  flags: PhraseTrie<FlagSlot[]>;
+  /** Beginnings of words, listed with a star. */
+  flagPrefixes: ReadonlyMap<string, FlagSlot[]>;
+  patterns: readonly FlagPattern[];
+}
+
+const nothing: Meaning = { roles: new Set(), number: null, multiplier: null, fraction: null, unit: null };
+
+function bothMeanings(a: Meaning, b: Meaning): Meaning {
+  return {
+    roles: new Set([...a.roles, ...b.roles]),
+    number: a.number ?? b.number,
+    multiplier: a.multiplier ?? b.multiplier,
+    fraction: a.fraction ?? b.fraction,
+    unit: a.unit ?? b.unit,
+  };
+}
+
+export function phraseWords(phrase: string): string[] {
+  return tokenise(foldText(phrase)).map(({ text }) => text);
+}
+
+/** Turns the lists into look-ups. Do it once: a call of `hear` is then cheap. */
+export function prepareLexicon(entries: LexiconEntries): Lexicon {
+  const meanings = emptyTrie<Meaning>();
+  const compounds = new Map<string, Meaning>();
+  const add = (phrases: readonly string[] | undefined, meaning: Partial<Meaning>, inCompounds = false) => {
+    for (const phrase of phrases ?? []) {
+      const words = phraseWords(phrase);
+      const whole = { ...nothing, ...meaning };
+      addPhrase(meanings, words, whole, bothMeanings);
+      if (inCompounds && words.length === 1) {
+        const known = compounds.get(words[0]!);
+        compounds.set(words[0]!, known ? bothMeanings(known, whole) : whole);
+      }
+    }
+  };
+  for (const [value, phrases] of Object.entries(entries.numbers))
+    add(phrases, { number: Number(value) }, true);
+  for (const [value, phrases] of Object.entries(entries.multipliers)) {
+    add(phrases, { multiplier: Number(value) }, true);
+  }
+  for (const [value, phrases] of Object.entries(entries.fractions))
+    add(phrases, { fraction: Number(value) }, true);
+  for (const [unit, phrases] of Object.entries(entries.units)) add(phrases, { unit: unit as TypedUnit });
+  for (const role of roles) {
+    add(entries.phrases[role], { roles: new Set([role]) }, role === 'units-first' || role === 'and-half');
+  }
+  const { words, longWords } = prepareWords(entries);
+  return {
+    language: entries.language,
+    decimals: entries.decimals,
+    wholeDecimals: entries.wholeDecimals,
+    upToNineteen: new Set(entries.upToNineteen),
+    meanings,
+    compounds: entries.compounds ? compounds : null,
+    words,
+    longWords,
+    ...prepareFlags(entries),
+  };
+}
+
+function prepareWords({ words }: LexiconEntries): Pick<Lexicon, 'words' | 'longWords'> {
+  const trie = emptyTrie<SteeringWord>();
+  const longWords = new Map<string, SteeringWord>();
+  for (const [word, phrases] of Object.entries(words) as [SteeringWord, readonly string[]][]) {
+    for (const phrase of phrases) {
+      const parts = phraseWords(phrase);
+      addPhrase(trie, parts, word);
+      if (parts.length === 1 && parts[0]!.length >= 4) longWords.set(parts[0]!, word);
+    }
+  }
+  return { words: trie, longWords };
+}
+
+function prepareFlags({ redFlags }: LexiconEntries): Pick<Lexicon, 'flags' | 'flagPrefixes' | 'patterns'> {
+  const flags = emptyTrie<FlagSlot[]>();
+  const flagPrefixes = new Map<string, FlagSlot[]>();
+  const patterns: FlagPattern[] = [];
+  const put = (alternative: string, slot: FlagSlot) => {
+    const words = phraseWords(alternative.replace(/\*$/u, ''));
+    if (alternative.endsWith('*') && words.length === 1) {
+      flagPrefixes.set(words[0]!, [...(flagPrefixes.get(words[0]!) ?? []), slot]);
+    } else {
+      addPhrase(flags, words, [slot], (a, b) => [...a, ...b]);
+    }
+  };
+  const alternatives = (slot: string) => slot.split('|').map((text) => text.trim());
+  for (const [flag, { when, unless }] of Object.entries(redFlags)) {
+    for (const line of when) {
+      const pattern = patterns.length;
+      const slots = line.split(' + ');
+      slots.forEach((slot, index) => {
+        for (const alternative of alternatives(slot)) put(alternative, { pattern, slot: index });
+      });
+      for (const alternative of (unless ?? []).flatMap(alternatives))
+        put(alternative, { pattern, slot: slots.length });
+      patterns.push({ flag, slots: slots.length, unless: slots.length });
+    }
+  }
+  return { flags, flagPrefixes, patterns };
+}
