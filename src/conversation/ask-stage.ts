@@ -36,9 +36,11 @@ export function askStage(turn: Turn, step: Step = { kind: 'stage' }): void {
       },
     });
   }
-  setUp.doing = [...stage.do];
-  const lines = [...doLines(turn, bench, stage.do), words];
-  const facts: Facts = stage.do.length > 0 ? { do: [...stage.do] } : {};
+  const doing = [...setUp.extra, ...stage.do];
+  setUp.doing = doing;
+  setUp.extra = [];
+  const lines = [...doLines(turn, bench, doing), words];
+  const facts: Facts = doing.length > 0 ? { do: doing } : {};
   const picture = pictureOfStage(turn, bench);
   if ('confirm' in ask) {
     return say(turn, {

@@ -208,17 +208,28 @@ function closedTo({ setUp, stage }: Bench): string[] {
   ];
 }
 
+/** A sensor that was loose has moved: its baseline is checked again, from the stops on. Null while it was not checked yet. */
+function stageAfterMoving({ procedure, setUp }: Bench): string | null {
+  const baseline = procedure.stages.find((stage) => stage.adjust?.part === 'sensor-body');
+  if (!baseline || setUp.passed[baseline.id] === undefined) return null;
+  const stopsOff = procedure.stages.findIndex((stage) =>
+    stage.do.some((action) => action.startsWith('back-off')),
+  );
+  const from = stopsOff === -1 ? procedure.stages.indexOf(baseline) : stopsOff;
+  for (const stage of procedure.stages.slice(from)) delete setUp.passed[stage.id];
+  return procedure.stages[from]?.id ?? null;
+}
+
 function askCheck(turn: Turn, bench: Bench, advice: CheckAdvice, belief: Belief): void {
   const likely = likelyCauses(belief).filter(
     (cause) => cause.id !== 'nothing-wrong' && cause.id !== 'unknown',
   );
   const { failing } = bench.stage;
   if (advice.do.includes('check:screws') && failing && 'go' in failing) {
-    // What gets tightened shifts: the reading that this one is held against is taken anew.
     bench.setUp.extra = ['check:screws'];
     bench.setUp.failures[`${bench.stage.id}/screws`] = 1;
     carry(turn, [line(`fault-${advice.cause}-why`)]);
-    return jumpTo(turn, failing.go);
+    return jumpTo(turn, stageAfterMoving(bench) ?? failing.go);
   }
   bench.setUp.step = { kind: 'check', check: advice.check };
   if (likely.length > 0) turn.carriedFacts.causes = ownersCauses(belief);

@@ -158,14 +158,14 @@ export function takeSeen(turn: Turn, seen: Seen, typed: string): void {
   if (passed && wavers(bench, limits, verdict, seen.resolution)) {
     carry(turn, [line('came-back-differently')], { verdict });
     weighWaver(bench, awaited, seen, setUp.reread ?? 0);
-    if (bench.stage.failing && !failedTooOften(bench)) return follow(turn, bench.stage.failing);
+    if (bench.stage.failing && !failedTooOften(bench, limits)) return follow(turn, bench.stage.failing);
     return followOdd(turn, bench, awaited, seen, verdict);
   }
   if (passed) carryPass(turn, bench, verdict, seen.resolution);
   if (setUp.step.kind === 'fixed') return afterFixing(turn, verdict, passed);
   if (passed) return bench.stage.adjust && setUp.loop?.free ? advance(turn, verdict) : passOn(turn, bench);
   if (bench.stage.adjust && setUp.checkOnly === null) return advance(turn, verdict);
-  if (bench.stage.failing && !failedTooOften(bench)) {
+  if (bench.stage.failing && !failedTooOften(bench, limits)) {
     carry(turn, [outLine(verdict, seen.resolution)], { verdict });
     return follow(turn, bench.stage.failing);
   }
@@ -187,9 +187,11 @@ function wavers({ setUp }: Bench, { target }: Limits, { value }: VerdictFact, re
 }
 
 /** Going back helps once; after that the cause is looked for. */
-function failedTooOften({ setUp, stage }: Bench): boolean {
-  const failures = (setUp.failures[stage.id] ?? 0) + 1;
-  setUp.failures[stage.id] = failures;
+function failedTooOften({ setUp, stage }: Bench, { target }: Limits): boolean {
+  // Not coming back is one failure, whatever the hand did before.
+  const what = target.like === undefined ? stage.id : 'coming-back';
+  const failures = (setUp.failures[what] ?? 0) + 1;
+  setUp.failures[what] = failures;
   return stage.failing !== undefined && 'go' in stage.failing && failures > 1;
 }
 
