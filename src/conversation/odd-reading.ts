@@ -226,6 +226,8 @@ function askCheck(turn: Turn, bench: Bench, advice: CheckAdvice, belief: Belief)
   );
   const { failing } = bench.stage;
   if (advice.do.includes('check:screws') && failing && 'go' in failing) {
+    // A baseline is set cold: once it has run, a sensor found loose is not set again in one go.
+    if (bench.setUp.rig.hot) return giveToDesk(turn, bench, 'not-for-an-owner');
     bench.setUp.extra = ['check:screws'];
     bench.setUp.failures[`${bench.stage.id}/screws`] = 1;
     carry(turn, [line(`fault-${advice.cause}-why`)]);
