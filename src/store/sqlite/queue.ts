@@ -5,21 +5,20 @@ import type { Mark, Outbox, OutboxRow } from '../store.ts';
 import type { GroupCommit } from './group-commit.ts';
 
 // No LIMIT anywhere here: SQLite plans a statement anew each time that a bound limit changes, which costs more than the rows.
-const isHead = `NOT EXISTS (SELECT 1 FROM outbox p
-  WHERE p.state = 'waiting' AND p.destination = o.destination AND p.row < o.row)`;
+const heads = `(SELECT min(row) AS row FROM outbox WHERE state = 'waiting' GROUP BY destination)`;
 
 export function makeQueue(
   db: DatabaseSync,
   group: GroupCommit,
   sweep: () => void,
 ): { outbox: Outbox; queued: (refused: number | null) => void } {
-  const heads = db.prepare(
-    `SELECT o.row, o.destination, o.message, o.attempts, o.last_error, o.progress, v.key
-     FROM outbox o LEFT JOIN conversations v ON v.number = o.conversation
-     WHERE o.state = 'waiting' AND o.due_at <= ? AND ${isHead} ORDER BY o.row`,
-  );
   const dueHeads = db.prepare(
-    `SELECT o.row, o.due_at FROM outbox o WHERE o.state = 'waiting' AND ${isHead} ORDER BY o.due_at`,
+    `SELECT o.row, o.destination, o.message, o.attempts, o.last_error, o.progress, v.key
+     FROM ${heads} AS head JOIN outbox o ON o.row = head.row LEFT JOIN conversations v ON v.number = o.conversation
+     WHERE o.due_at <= ? ORDER BY o.row`,
+  );
+  const allHeads = db.prepare(
+    `SELECT o.row, o.due_at FROM ${heads} AS head JOIN outbox o ON o.row = head.row ORDER BY o.due_at`,
   );
   const sent = db.prepare(
     `UPDATE outbox SET state = 'sent', done_at = ?, progress = ?, attempts = attempts + 1
@@ -53,7 +52,7 @@ export function makeQueue(
   const outbox: Outbox = {
     async claim(now, limit) {
       const fresh: OutboxRow[] = [];
-      for (const found of heads.iterate(now) as Iterable<unknown> as Iterable<OutboxColumns>) {
+      for (const found of dueHeads.iterate(now) as Iterable<unknown> as Iterable<OutboxColumns>) {
         if (fresh.length === limit) break;
         if (claimed.has(found.row)) continue;
         claimed.add(found.row);
@@ -68,7 +67,7 @@ export function makeQueue(
       for (const listener of listeners) listener();
     },
     async nextDue() {
-      for (const head of dueHeads.iterate() as Iterable<unknown> as Iterable<{
+      for (const head of allHeads.iterate() as Iterable<unknown> as Iterable<{
         row: number;
         due_at: number;
       }>) {

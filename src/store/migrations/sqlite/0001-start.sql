@@ -67,7 +67,6 @@ CREATE TABLE outbox (
   UNIQUE (id, edit)
 );
 CREATE INDEX outbox_waiting ON outbox (destination, row) WHERE state = 'waiting';
-CREATE INDEX outbox_in_order ON outbox (row) WHERE state = 'waiting';
 
 CREATE TABLE snapshots (hash TEXT PRIMARY KEY, json TEXT NOT NULL, at INTEGER NOT NULL);
 
