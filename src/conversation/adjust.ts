@@ -13,6 +13,7 @@ import { callPerson } from './call-person.ts';
 import { enterNext, showCautions } from './enter-stage.ts';
 import { figure, partFillIn } from './fill-in.ts';
 import { limitsFor } from './limits.ts';
+import { pictureOfVerdict } from './picture-subjects.ts';
 import { carry, line } from './say.ts';
 import type { Loop } from './state.ts';
 import { outLine } from './take-reading.ts';
@@ -122,7 +123,9 @@ export function advance(turn: Turn, verdict: VerdictFact): void {
   const resolution = resolutionOf(verdict);
   carry(turn, [first ? outLine(verdict, resolution) : shortLine(verdict, resolution)], { verdict });
   const cautions = adjust.cautions.filter((caution) => !setUp.acknowledged.includes(caution));
-  if (cautions.length > 0) return showCautions(turn, cautions, 'turn');
+  if (cautions.length > 0) {
+    return showCautions(turn, cautions, 'turn', first ? pictureOfVerdict(turn, bench, verdict) : null);
+  }
   advise(turn);
 }
 

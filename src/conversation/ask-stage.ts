@@ -1,11 +1,14 @@
 // Says what a stage wants done and asks its question, whenever the stage is entered or said again.
+
 import type { Facts, Line, LineArgument } from '../chat/facts.ts';
+import type { PictureRequest } from '../chat/outgoing-message.ts';
 import type { Stage } from '../procedure/procedure.ts';
 import type { Action } from '../procedure/vocabulary.ts';
 import { type measures, parts } from '../procedure/vocabulary.ts';
 import { turnFirst } from './adjust.ts';
 import { machineFillIn, partFillIn, unitOf } from './fill-in.ts';
 import { pictureOfStage } from './picture-of-stage.ts';
+import { pictureOfMove } from './picture-subjects.ts';
 import { actionsToRead } from './rig.ts';
 import { line, say } from './say.ts';
 import type { Step } from './state.ts';
@@ -109,8 +112,14 @@ export function askReading(
     ],
     facts,
     buttons,
-    picture: more.move || more.verdict ? null : pictureOfStage(turn, bench),
+    picture: pictureOfAsk(turn, bench, more),
   });
+}
+
+/** A part's first move shows which one and which way; the moves after it need no picture. */
+function pictureOfAsk(turn: Turn, bench: Bench, { move, verdict }: Facts): PictureRequest | null {
+  if (move) return bench.setUp.touched.includes(move.part) ? null : pictureOfMove(turn, bench, move);
+  return verdict ? null : pictureOfStage(turn, bench);
 }
 
 export function doLines(turn: Turn, bench: Bench, doing: readonly Action[]): Line[] {

@@ -3,6 +3,7 @@ import type { Facts, Line, RecordFact } from '../chat/facts.ts';
 import { inLanguage } from '../procedure/localised.ts';
 import { type Measure, measures } from '../procedure/vocabulary.ts';
 import { figure, unitOf } from './fill-in.ts';
+import { pictureOfRecord } from './picture-subjects.ts';
 import { line, say } from './say.ts';
 import type { Kept } from './state.ts';
 import { type Bench, benchOf, type Turn } from './turn.ts';
@@ -26,7 +27,12 @@ function resultOf({ setUp, procedure }: Bench): RecordFact['result'] {
     const looked = procedure.stages.some((stage) => stage.conclude === 'left-alone');
     return failed || !looked ? 'not-set' : 'right-as-found';
   }
-  return setUp.touched.some((part) => part !== 'fast-idle') ? 'set' : 'right-as-found';
+  // Stops backed off for the check and brought back to where they were are no setting.
+  const changed =
+    setUp.touched.includes('sensor-body') ||
+    setUp.found['signal-idle@as-found']?.result === 'out' ||
+    (setUp.trials['idle-stop@speed'] ?? []).length > 0;
+  return changed ? 'set' : 'right-as-found';
 }
 
 function close(turn: Turn, bench: Bench, result: RecordFact['result']): void {
@@ -70,7 +76,7 @@ function close(turn: Turn, bench: Bench, result: RecordFact['result']): void {
   });
   turn.state.setUp = null;
   turn.state.latest = null;
-  say(turn, { lines, facts });
+  say(turn, { lines, facts, picture: pictureOfRecord(turn, bench, record) });
 }
 
 const measureOf = (key: string): string => key.split('@')[0] ?? key;

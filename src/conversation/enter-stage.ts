@@ -1,4 +1,5 @@
 // Goes to a stage: passes over what does not apply, shows its cautions first, then says what to do and asks; the spine of every procedure.
+import type { PictureRequest } from '../chat/outgoing-message.ts';
 import { type Stage, stageAfter, stageBelow, stageOf } from '../procedure/procedure.ts';
 import { askStage } from './ask-stage.ts';
 import { applies } from './circumstances.ts';
@@ -68,7 +69,12 @@ function arriveAt(turn: Turn, bench: Bench, stage: Stage): void {
 }
 
 /** Cautions stand alone and are acknowledged before what they belong to. */
-export function showCautions(turn: Turn, cautions: string[], before: 'stage' | 'turn'): void {
+export function showCautions(
+  turn: Turn,
+  cautions: string[],
+  before: 'stage' | 'turn',
+  picture: PictureRequest | null = null,
+): void {
   const { setUp } = benchOf(turn);
   setUp.step = { kind: 'cautions', cautions, before };
   setUp.doing = [];
@@ -76,5 +82,6 @@ export function showCautions(turn: Turn, cautions: string[], before: 'stage' | '
     lines: cautions.map((caution) => line(`caution-${caution}`)),
     facts: { cautions, ask: { kind: 'confirm' } },
     buttons: [{ id: 'done', label: line('button-understood') }],
+    picture,
   });
 }

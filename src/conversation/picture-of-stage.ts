@@ -1,18 +1,13 @@
 // Which drawing goes with a stage's first message: the plug face when leads go in, the part when a hand first looks for it.
 import type { PictureRequest } from '../chat/outgoing-message.ts';
 import { inLanguage } from '../procedure/localised.ts';
+import { drawn } from './picture-subjects.ts';
 import type { Bench, Turn } from './turn.ts';
 
 export function pictureOfStage(turn: Turn, bench: Bench): PictureRequest | null {
-  const { stage, machine, setUp } = bench;
+  const { stage, machine } = bench;
   if (stage.picture === undefined) return null;
-  const request = (drawing: string, subject: unknown): PictureRequest => ({
-    kind: 'drawn',
-    drawing,
-    contentHash: setUp.content,
-    language: turn.state.language,
-    subject,
-  });
+  const request = (drawing: string, subject: unknown) => drawn(turn, bench, drawing, subject);
   if (stage.picture === 'connector') {
     const red = stage.do.includes('probe-supply') ? 'supply' : 'signal';
     const { pins } = machine.connector;

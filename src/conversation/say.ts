@@ -26,6 +26,8 @@ export function say(turn: Turn, message: Message): void {
   const facts: Facts = { ...turn.carriedFacts, ...message.facts };
   turn.carried = [];
   turn.carriedFacts = {};
+  const picture = message.picture ?? turn.carriedPicture;
+  turn.carriedPicture = null;
   if (state.setUp && facts.procedure === undefined && facts.record === undefined) {
     facts.procedure = state.setUp.procedure;
     facts.stage = state.setUp.stage;
@@ -42,7 +44,7 @@ export function say(turn: Turn, message: Message): void {
     language: state.language,
     lines,
     buttons,
-    picture: message.picture ?? null,
+    picture,
     facts: { ...facts, lines },
   });
 }

@@ -15,6 +15,7 @@ import { figure, unitOf } from './fill-in.ts';
 import { type Limits, limitsFor, readingKey } from './limits.ts';
 import { clearOdd, followOdd, isOdd, type Seen, takeCheckReading, weighWaver } from './odd-reading.ts';
 import { follow } from './outcome.ts';
+import { pictureOfSweep } from './picture-subjects.ts';
 import { restate } from './restate.ts';
 import { afterActions } from './rig.ts';
 import { carry, line, say } from './say.ts';
@@ -204,6 +205,7 @@ function takeSeries(turn: Turn, bench: Bench, awaited: Awaited, seen: Seen, type
   setUp.doing = [];
   if (setUp.step.kind === 'check' && setUp.oddity) setUp.step = setUp.oddity.under;
   const verdict = judgeSweep(bench, awaited.measure, seen);
+  turn.carriedPicture = pictureOfSweep(turn, bench, verdict, seen.resolution);
   record(turn, awaited, seen, typed, verdict);
   if (verdict.result !== 'pass') return followOdd(turn, bench, awaited, seen, verdict);
   clearOdd(bench, awaited, seen);
@@ -356,7 +358,8 @@ function implausible({ measure }: Awaited, seen: Seen, window: Window | null): V
 function carryPass(turn: Turn, bench: Bench, verdict: VerdictFact, resolution: number): void {
   const value = figure(verdict.value ?? 0, resolution);
   const facts: Facts = { verdict };
-  const loose = bench.stage.adjust?.free !== undefined && bench.setUp.loop?.free;
+  const { step, loop } = bench.setUp;
+  const loose = bench.stage.adjust?.free !== undefined && loop?.free && step.kind !== 'fixed';
   carry(turn, [line(loose ? 'verdict-loose' : 'verdict-pass', { value, unit: verdict.unit })], facts);
 }
 

@@ -74,6 +74,7 @@ export interface Turn {
   /** Lines and a verdict that go in front of the next message to the owner. */
   carried: Line[];
   carriedFacts: Facts;
+  carriedPicture: PictureRequest | null;
   /** The owner asked to be forgotten. */
   erase: boolean;
 }
@@ -88,7 +89,17 @@ export interface Bench {
 }
 
 export function startTurn(scene: Scene, state: Conversation): Turn {
-  return { scene, state, said: [], taken: [], ended: [], carried: [], carriedFacts: {}, erase: false };
+  return {
+    scene,
+    state,
+    said: [],
+    taken: [],
+    ended: [],
+    carried: [],
+    carriedFacts: {},
+    carriedPicture: null,
+    erase: false,
+  };
 }
 
 /** The open set-up and its content; throws where there is none, which callers have ruled out. */

@@ -1,6 +1,6 @@
 // Makes of what was loaded and what arrived one decision: understood, moved on, put into words; pure, called by the store inside its transaction.
-import type { Facts } from '../chat/facts.ts';
-import type { OutgoingMessage } from '../chat/outgoing-message.ts';
+import type { Facts, Line } from '../chat/facts.ts';
+import type { OutgoingMessage, PictureRequest } from '../chat/outgoing-message.ts';
 import { dueAt, type Event, readState, transition } from '../conversation/transition.ts';
 import type { Saying, Scene, Turn } from '../conversation/turn.ts';
 import type { Lexicon } from '../measurement/lexicon.ts';
@@ -138,7 +138,22 @@ function put(saying: Saying, wording: Wording): OutgoingMessage {
           ? button.label
           : label(button.label.key, button.label.with ?? {}, wording),
     })),
-    picture: saying.picture,
+    picture: putPicture(saying.picture, wording),
     facts,
   };
+}
+
+function putPicture(picture: PictureRequest | null, wording: Wording): PictureRequest | null {
+  return picture?.kind === 'drawn' ? { ...picture, subject: putWithin(picture.subject, wording) } : picture;
+}
+
+/** A picture's subject may hold lines where it will show words. */
+function putWithin(subject: unknown, wording: Wording): unknown {
+  if (Array.isArray(subject)) return subject.map((one) => putWithin(one, wording));
+  if (typeof subject !== 'object' || subject === null) return subject;
+  const { key, with: fillIn } = subject as Partial<Line>;
+  if (typeof key === 'string') return label(key, fillIn ?? {}, wording);
+  return Object.fromEntries(
+    Object.entries(subject).map(([name, value]) => [name, putWithin(value, wording)]),
+  );
 }
