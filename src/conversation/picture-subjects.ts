@@ -1,6 +1,7 @@
 // What the pictures of a conversation show: the reading against its band, the part and its sense, the sweep, the record; words in them are still lines.
 import type { MoveFact, RecordFact, VerdictFact } from '../chat/facts.ts';
 import type { PictureRequest } from '../chat/outgoing-message.ts';
+import { fromCounts, toCounts } from '../measurement/counts.ts';
 import { examineSweep } from '../measurement/sweep.ts';
 import { greatestError, unknownMeter } from '../measurement/uncertainty.ts';
 import { inLanguage } from '../procedure/localised.ts';
@@ -28,7 +29,10 @@ export function pictureOfVerdict(turn: Turn, bench: Bench, verdict: VerdictFact)
     digits: digitsOf(resolution),
     low,
     high,
-    target: low !== null && high !== null ? Number(((low + high) / 2).toPrecision(12)) : null,
+    target:
+      low !== null && high !== null
+        ? fromCounts(Math.round(toCounts((low + high) / 2, resolution)), resolution)
+        : null,
     uncertainty:
       verdict.unit === 'V' ? Number(greatestError({ value, resolution }, unknownMeter).toPrecision(3)) : null,
     result: verdict.result,
