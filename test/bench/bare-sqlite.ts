@@ -1,4 +1,4 @@
-// The peer of G4 to G6: node:sqlite by hand, the same rows in the same tables, read back from the queue, and the same two commits, one message at a time.
+// The peer of G4 to G6: node:sqlite by hand, the same rows in the same tables and the same two commits, one message at a time.
 import { hash } from 'node:crypto';
 import { DatabaseSync } from 'node:sqlite';
 import { readMigrations } from '../../src/store/read-migrations.ts';
@@ -25,9 +25,6 @@ export function openBareSqlite(file: string): BareSqlite {
   const queue = db.prepare(
     'INSERT INTO outbox (id, edit, conversation, destination, message, due_at) VALUES (?, 0, ?, ?, ?, ?)',
   );
-  const waiting = db.prepare(
-    "SELECT row, destination, message FROM outbox INDEXED BY outbox_waiting WHERE state = 'waiting' AND due_at <= ?",
-  );
   const sent = db.prepare("UPDATE outbox SET state = 'sent', done_at = ?, progress = ? WHERE row = ?");
 
   return {
@@ -41,14 +38,13 @@ export function openBareSqlite(file: string): BareSqlite {
       const state = nextState(found === undefined ? null : (JSON.parse(found.state) as BenchState));
       keep.run(person, JSON.stringify(state), now);
       const number = found?.number ?? chat;
-      for (const message of repliesTo(number, count, person)) {
-        queue.run(message.id, number, message.to.kind + person, JSON.stringify(message), now);
-      }
+      const rows = repliesTo(number, count, person).map((message) => {
+        const json = JSON.stringify(message);
+        return queue.run(message.id, number, message.to.kind + person, json, now).lastInsertRowid;
+      });
       commit.run();
-      const queued = waiting.all(now) as { row: number; message: string }[];
-      const toSend = queued.map(({ row, message }) => ({ row, message: JSON.parse(message) }));
       begin.run();
-      for (const { row } of toSend) sent.run(now, '{"bench":{"parts":["1"],"whole":true}}', row);
+      for (const row of rows) sent.run(now, '{"bench":{"parts":["1"],"whole":true}}', row);
       commit.run();
     },
     close: () => db.close(),

@@ -90,7 +90,7 @@ describe('a disk that takes no more', () => {
       expect(db.prepare(`SELECT count(*) AS count FROM ${table}`).get()).toEqual({ count: 0 });
     }
     makeRoom();
-    expect(await take()).toEqual({ kind: 'taken', key: 'console:o1' });
+    expect((await take()).result).toEqual({ kind: 'taken', key: 'console:o1' });
   });
 
   test('when full, a small write beside a large one is not said to be kept unless it is', async () => {

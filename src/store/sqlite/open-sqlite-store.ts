@@ -27,7 +27,7 @@ export async function openSqliteStore(options: {
   const secret = readSecret(db);
   const group = makeGroupCommit(db, file);
   const takeTurn = makeTakeTurn(db, secret);
-  const { outbox, queued } = makeQueue(db, group, sweep);
+  const { outbox, turned } = makeQueue(db, group, sweep);
   const forget = makeForget(db);
 
   /** After an erasure nothing of it may stay behind in the write-ahead log either. */
@@ -38,22 +38,12 @@ export async function openSqliteStore(options: {
   return {
     engine: 'sqlite',
     async turn(arrival, decide) {
-      let erased = false;
-      const result = await group.write(() =>
-        takeTurn(
-          arrival,
-          (loaded, arrived) => {
-            const decision = decide(loaded, arrived);
-            erased = 'erase' in decision && decision.erase !== undefined;
-            return decision;
-          },
-          clock(),
-        ),
-      );
-      const farewellRefused = arrival.kind === 'refused' && arrival.key === nobody;
-      if (erased || farewellRefused) sweep();
-      queued(arrival.kind === 'refused' ? arrival.row : null);
-      return result;
+      const turn = await group.write(() => takeTurn(arrival, decide, clock()));
+      const refused = arrival.kind === 'refused' ? arrival.row : null;
+      turned(turn, refused);
+      const farewellRefused = refused !== null && turn.result.kind === 'taken' && turn.result.key === nobody;
+      if (turn.erased || farewellRefused) sweep();
+      return turn.result;
     },
     outbox,
     calendar: makeCalendar(db, group, secret),

@@ -1,25 +1,18 @@
-// The outbox in the embedded database: which row is next, and what became of it. Claims live in memory: one process owns the file.
+// The outbox in the embedded database: what is next comes from memory, what became of it is written.
 import type { DatabaseSync } from 'node:sqlite';
 import { type OutboxColumns, toOutboxRow } from '../rows.ts';
-import type { Mark, Outbox, OutboxRow } from '../store.ts';
+import type { Mark, Outbox } from '../store.ts';
 import type { GroupCommit } from './group-commit.ts';
+import type { TakenTurn } from './take-turn.ts';
+import { makeWaitingRows } from './waiting-rows.ts';
 
-// No LIMIT anywhere here: SQLite plans a statement anew each time that a bound limit changes, which costs more than the rows.
-const heads = `(SELECT min(row) AS row FROM outbox WHERE state = 'waiting' GROUP BY destination)`;
+export interface Queue {
+  outbox: Outbox;
+  /** To be told of each turn once it is committed, in the order of the commits. */
+  turned(turn: TakenTurn, refused: number | null): void;
+}
 
-export function makeQueue(
-  db: DatabaseSync,
-  group: GroupCommit,
-  sweep: () => void,
-): { outbox: Outbox; queued: (refused: number | null) => void } {
-  const dueHeads = db.prepare(
-    `SELECT o.row, o.destination, o.message, o.attempts, o.last_error, o.progress, v.key
-     FROM ${heads} AS head JOIN outbox o ON o.row = head.row LEFT JOIN conversations v ON v.number = o.conversation
-     WHERE o.due_at <= ? ORDER BY o.row`,
-  );
-  const allHeads = db.prepare(
-    `SELECT o.row, o.due_at FROM ${heads} AS head JOIN outbox o ON o.row = head.row ORDER BY o.due_at`,
-  );
+export function makeQueue(db: DatabaseSync, group: GroupCommit, sweep: () => void): Queue {
   const sent = db.prepare(
     `UPDATE outbox SET state = 'sent', done_at = ?, progress = ?, attempts = attempts + 1
      WHERE row = ? AND state = 'waiting' AND gone_once_sent = 0`,
@@ -32,11 +25,22 @@ export function makeQueue(
   const partsOf = db.prepare(
     'SELECT progress FROM outbox WHERE id = ? AND progress IS NOT NULL ORDER BY edit',
   );
-  const newest = db.prepare('SELECT max(row) AS row FROM outbox').get() as { row: number | null };
-  /** What an earlier process left: any of it may have been in hand when that process died. */
-  const leftOver = newest.row ?? 0;
-  const claimed = new Set<number>();
+  const waiting = makeWaitingRows();
   const listeners = new Set<() => void>();
+
+  // Any row that an earlier process left may have been in its hand when it died.
+  const left = db
+    .prepare(
+      `SELECT o.row, o.destination, o.message, o.attempts, o.last_error, o.progress, o.due_at, v.key
+       FROM outbox o LEFT JOIN conversations v ON v.number = o.conversation
+       WHERE o.state = 'waiting' ORDER BY o.row`,
+    )
+    .all() as unknown as (OutboxColumns & { due_at: number })[];
+  waiting.add(left.map((row) => ({ ...toOutboxRow(row, true), dueAt: row.due_at })));
+
+  function tell(): void {
+    for (const listener of listeners) listener();
+  }
 
   /** True where the row itself was removed. */
   function write(mark: Mark): boolean {
@@ -50,31 +54,19 @@ export function makeQueue(
   }
 
   const outbox: Outbox = {
-    async claim(now, limit) {
-      const fresh: OutboxRow[] = [];
-      for (const found of dueHeads.iterate(now) as Iterable<unknown> as Iterable<OutboxColumns>) {
-        if (fresh.length === limit) break;
-        if (claimed.has(found.row)) continue;
-        claimed.add(found.row);
-        fresh.push(toOutboxRow(found, found.row <= leftOver));
-      }
-      return fresh;
-    },
+    claim: async (now, limit) => waiting.take(now, limit).map(({ dueAt, ...row }) => row),
     async mark(mark) {
       const removed = await group.write(() => write(mark));
-      claimed.delete(mark.row);
-      if (removed) sweep();
-      for (const listener of listeners) listener();
-    },
-    async nextDue() {
-      for (const head of allHeads.iterate() as Iterable<unknown> as Iterable<{
-        row: number;
-        due_at: number;
-      }>) {
-        if (!claimed.has(head.row)) return head.due_at;
+      if (mark.kind === 'sent') {
+        waiting.drop(mark.row);
+      } else {
+        const { dueAt, attempts, error: lastError, progress } = mark;
+        waiting.giveBack(mark.row, { dueAt, attempts, lastError, progress });
       }
-      return null;
+      if (removed) sweep();
+      tell();
     },
+    nextDue: async () => waiting.nextDue(),
     onQueued(callback) {
       listeners.add(callback);
       return () => listeners.delete(callback);
@@ -87,9 +79,11 @@ export function makeQueue(
   };
   return {
     outbox,
-    queued: (refused) => {
-      if (refused !== null) claimed.delete(refused);
-      for (const listener of listeners) listener();
+    turned({ result, queued, erased }, refused) {
+      if (erased && result.kind === 'taken') waiting.dropAllOf(result.key);
+      if (refused !== null) waiting.drop(refused);
+      waiting.add(queued);
+      tell();
     },
   };
 }

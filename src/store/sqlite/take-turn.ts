@@ -5,6 +5,7 @@ import { inboxKey, ownerKey } from '../keys.ts';
 import { parse, toCase, toReading } from '../rows.ts';
 import type { Arrival, Decide, Decision, Loaded, ReadingRow, StoredCase, TurnResult } from '../store.ts';
 import { deskKey } from '../store.ts';
+import type { QueuedRow } from './waiting-rows.ts';
 import { makeWriteDecision } from './write-decision.ts';
 
 interface ConversationRow {
@@ -14,7 +15,14 @@ interface ConversationRow {
   due_at: number | null;
 }
 
-export type TakeTurn = (arrival: Arrival, decide: Decide, now: number) => TurnResult;
+export interface TakenTurn {
+  result: TurnResult;
+  queued: QueuedRow[];
+  /** Everything of this conversation is gone. */
+  erased: boolean;
+}
+
+export type TakeTurn = (arrival: Arrival, decide: Decide, now: number) => TakenTurn;
 
 export function makeTakeTurn(db: DatabaseSync, secret: KeyObject): TakeTurn {
   const arrive = db.prepare('INSERT INTO inbox (key, at) VALUES (?, ?) ON CONFLICT DO NOTHING');
@@ -91,10 +99,12 @@ export function makeTakeTurn(db: DatabaseSync, secret: KeyObject): TakeTurn {
 
   return (arrival, decide, now) => {
     const admitted = admit(arrival, now);
-    if (admitted === null) return { kind: 'repeat' };
+    if (admitted === null) return { result: { kind: 'repeat' }, queued: [], erased: false };
     const { key } = admitted;
     // The owner was erased while the platform refused their last message: there is nobody to decide for.
-    if (admitted.row === null && arrival.kind === 'refused') return { kind: 'taken', key };
+    if (admitted.row === null && arrival.kind === 'refused') {
+      return { result: { kind: 'taken', key }, queued: [], erased: false };
+    }
     const row = admitted.row ?? {
       ...(create.get(key, now) as { number: number }),
       state: null,
@@ -102,7 +112,7 @@ export function makeTakeTurn(db: DatabaseSync, secret: KeyObject): TakeTurn {
       due_at: null,
     };
     const decision = settle(decide, load(key, row, now), arrival);
-    writeDecision(key, row.number, decision, now);
-    return { kind: 'taken', key };
+    const queued = writeDecision(key, row.number, decision, now);
+    return { result: { kind: 'taken', key }, queued, erased: decision.erase !== undefined };
   };
 }

@@ -1,9 +1,17 @@
 // Writes what was decided for a conversation: state, readings, case, records, queued messages; or erases its owner.
 import type { DatabaseSync } from 'node:sqlite';
 import { destinationKey } from '../keys.ts';
+import { nobody } from '../rows.ts';
 import type { Decision } from '../store.ts';
+import type { QueuedRow } from './waiting-rows.ts';
 
-export type WriteDecision = (key: string, conversation: number, decision: Decision, now: number) => void;
+/** Returns the messages that were queued, for the queue in memory. */
+export type WriteDecision = (
+  key: string,
+  conversation: number,
+  decision: Decision,
+  now: number,
+) => QueuedRow[];
 
 export function makeWriteDecision(db: DatabaseSync): WriteDecision {
   const move = db.prepare(
@@ -61,12 +69,25 @@ export function makeWriteDecision(db: DatabaseSync): WriteDecision {
       keepRecord.run(code, conversation, at, procedure, machine, result, JSON.stringify(body));
     }
     if (decision.erase !== undefined) erase(key, conversation, decision.erase);
-    const gone = decision.erase === undefined ? 0 : 1;
-    for (const message of decision.messages) {
+    const gone = decision.erase !== undefined;
+    return decision.messages.map((message) => {
       const { id, edit, to } = message;
+      const destination = destinationKey(to);
       const from = gone ? null : conversation;
-      queue.run(id, edit, from, destinationKey(to), JSON.stringify(message), now, gone);
-    }
+      const kept = queue.run(id, edit, from, destination, JSON.stringify(message), now, gone ? 1 : 0);
+      const row = Number(kept.lastInsertRowid);
+      return {
+        row,
+        key: gone ? nobody : key,
+        destination,
+        message,
+        dueAt: now,
+        attempts: 0,
+        lastError: null,
+        progress: {},
+        perhapsSent: false,
+      };
+    });
   };
 }
 

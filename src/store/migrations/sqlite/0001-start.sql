@@ -66,7 +66,6 @@ CREATE TABLE outbox (
   gone_once_sent INTEGER NOT NULL DEFAULT 0,
   UNIQUE (id, edit)
 );
-CREATE INDEX outbox_waiting ON outbox (destination, row) WHERE state = 'waiting';
 
 CREATE TABLE snapshots (hash TEXT PRIMARY KEY, json TEXT NOT NULL, at INTEGER NOT NULL);
 
