@@ -21,6 +21,9 @@ export function hearFigures(
   const lone = hearLoneOne(pieces);
   if (lone !== null) return lone;
   const found = findQuantities(pieces, own, asked === 'mm' || asked === null);
+  for (const quantity of found) {
+    if (asked !== null && quantity.unit !== null && worthOf(quantity.unit).unit !== asked) quantity.foreign = true;
+  }
   const numbers = found.filter(({ overload }) => !overload);
   const sorted = sortQuantities(pieces, numbers, found);
   if (sorted.kept.length === 0) return hearNone(pieces, sorted, found);

@@ -42,7 +42,8 @@ const base = {
 export function readNumber(pieces: readonly Piece[], from: number, habits: Habits): SpokenNumber | null {
   const piece = pieces[from]!;
   if (piece.kind === 'numeral') return readTyped(pieces, from, habits);
-  if (isMark(piece, '.,') && pieces[from + 1]?.kind === 'numeral' && /^\d+$/u.test(pieces[from + 1]!.text)) {
+  const opens = isMark(piece, '.') && (from === 0 || !piece.glued);
+  if (opens && pieces[from + 1]?.kind === 'numeral' && /^\d+$/u.test(pieces[from + 1]!.text)) {
     return readParted(pieces, from, from);
   }
   return readSpoken(pieces, from, habits);
@@ -64,6 +65,9 @@ function readTyped(pieces: readonly Piece[], from: number, habits: Habits): Spok
     if (isMark(next, '.,') && next!.glued && isMark(pieces[from + 2], '.,') && pieces[from + 3]?.glued) {
       return { ...base, malformed: true, from, to: from + 4 };
     }
+  }
+  if (isInteger && isMark(next, '.,') && next!.glued && /^[.,]/u.test(pieces[from + 2]?.text ?? '')) {
+    return { ...base, malformed: true, from, to: from + 3 };
   }
   const doubled = next?.kind === 'numeral' && next.glued;
   const numeral = readNumeral(piece.text);
@@ -242,6 +246,9 @@ function readSpoken(pieces: readonly Piece[], from: number, habits: Habits): Spo
   let at = from;
   const cardinals: Cardinal[] = [];
   const skipped = isRole(first, 'article') && numberOf(first) === null ? 1 : 0;
+  if (skipped === 1 && pieces[from + 1]?.meaning.unit === 'in') {
+    return { ...base, decimal: wholeDecimal(1, 0), spoken: true, whole: true, from, to: from + 1 };
+  }
   if (skipped === 1 && (pieces[from + 1]?.meaning.multiplier ?? null) === null) return null;
   at += skipped;
   for (;;) {

@@ -37,7 +37,7 @@ export function findQuantities(pieces: readonly Piece[], habits: Habits, inches:
     }
     const quantity = withUnit(pieces, number, inches, found.at(-1));
     withSign(pieces, quantity, found.at(-1));
-    withWords(pieces, quantity);
+    withWords(pieces, quantity, found.at(-1)?.to ?? 0);
     found.push(quantity);
     at = Math.max(quantity.to, at + 1);
   }
@@ -134,17 +134,25 @@ const isPlainUnit = ({ text }: Piece) => !['"', "''", '%'].includes(text);
 function unitAt(pieces: readonly Piece[], at: number, inches: boolean): TypedUnit | 'milli' | 'other' | null {
   const piece = pieces[at];
   if (piece === undefined) return null;
-  if (piece.kind === 'mark' && piece.text !== '"') return null;
+  if (piece.kind === 'mark') return piece.text === '"' && inches && !closesQuote(pieces, at) ? 'in' : null;
   const { text, raw, glued, sign, meaning } = piece;
   if (text === 'm' && (glued || raw === 'm') && sign === null) return 'milli';
   if (text === 'a' && (raw === 'A' || glued)) return isRole(pieces[at + 1], 'plain') ? null : 'other';
-  if (text === 'in') return inches && !isWord(pieces[at + 1]) ? 'in' : null;
+  if (text === 'in' && piece.length === 1) return inches && !isWord(pieces[at + 1]) ? 'in' : null;
   if (text.length === 1 && sign?.found.unit === null && !glued && raw === text && !'ω°'.includes(text))
     return null;
   if (text === 'am' || text === 'ps') return glued ? 'other' : null;
   if (meaning.unit !== null) return meaning.unit;
   if (sign !== null) return sign.found.unit ?? 'other';
   return isRole(piece, 'other-quantity') ? 'other' : null;
+}
+
+/** The second of a pair of quotation marks is no sign of inches. */
+function closesQuote(pieces: readonly Piece[], at: number): boolean {
+  for (let before = at - 1; before >= Math.max(0, at - 6); before--) {
+    if (isMark(pieces[before], '"')) return pieces[before + 1]?.glued === true && pieces[before - 1]?.kind !== 'numeral';
+  }
+  return false;
 }
 
 const isWord = (piece: Piece | undefined) => piece?.kind === 'word' && piece.meaning.roles.size === 0;
@@ -157,7 +165,7 @@ function withSign(pieces: readonly Piece[], quantity: Quantity, previous: Quanti
     quantity.from = at;
     return;
   }
-  if (!isMark(piece, '-')) return;
+  if (!isMark(piece, '-') || (isMark(pieces[at - 1], '/') && isMark(pieces[at - 2], '+'))) return;
   const starts = at === 0 || isMark(pieces[at - 1], '\n');
   const touches = pieces[at + 1]!.glued;
   const behindNumber = previous !== undefined && previous.to === at;
@@ -174,11 +182,11 @@ function withSign(pieces: readonly Piece[], quantity: Quantity, previous: Quanti
   else quantity.doubtfulSign = true;
 }
 
-function withWords(pieces: readonly Piece[], quantity: Quantity): void {
+function withWords(pieces: readonly Piece[], quantity: Quantity, floor: number): void {
   let at = quantity.from - 1;
-  for (let steps = 0; steps < 3 && at >= 0; steps++, at--) {
+  for (let steps = 0; steps < 3 && at >= floor; steps++, at--) {
     const piece = pieces[at];
-    if (isRole(piece, 'hedge') || isMark(piece, '~')) {
+    if (isRole(piece, 'hedge') || (isMark(piece, '~') && (at > floor || floor === 0))) {
       quantity.hedged = true;
       quantity.from = at;
     } else if (isRole(piece, 'bound') || isMark(piece, '<>')) {

@@ -12,9 +12,14 @@ export interface Token {
   repaired: boolean;
 }
 
+/** The text of a token that is the overload sign, however it was typed. */
+const overloadSign = 'o.l';
+
 const space = /[^\S\n]+/uy;
 const time = /\d{1,2}:\d{2}(?::\d{2})?(?![\d.,])/uy;
 const date = /(?:\d{4}([-/.])\d{1,2}\1\d{1,2}|\d{1,2}([-/.])\d{1,2}\2(?:19|20)\d{2})(?!\d)/uy;
+/** The overload sign of a meter's display. */
+const glyph = /(?:[0oO][.,]?[lL]|[.,][0oO][.,]?[lL]|[0oO][.,][0oO]?[lL])(?![\p{L}\p{M}\d'])/uy;
 const numeral = /(?:\d|[.,](?=\d))\d*(?:[.,']\d+)*(?:[eE][-+]?\d{1,2}(?![\d\p{L}]))?/uy;
 /** A letter O, l or I between digits or beside a decimal mark: a slip for 0 or 1. */
 const slipped =
@@ -48,6 +53,13 @@ export function tokenise(text: string): Token[] {
     const char = text[at]!;
     const previous = glued ? tokens.at(-1) : undefined;
     const afterDigits = previous?.kind === 'numeral';
+    if (!afterDigits && previous?.kind !== 'word' && /[0oO.,]/u.test(char)) {
+      const sign = take(glyph);
+      if (sign !== null) {
+        push('word', sign, overloadSign);
+        continue;
+      }
+    }
     if (!afterDigits && /[\d.,oOlI|]/u.test(char)) {
       const stamp = take(time) ?? take(date);
       if (stamp !== null) {

@@ -34,6 +34,7 @@ export function hearWord(tokens: readonly Token[], lexicons: readonly Lexicon[])
 /** What several words in one message come to: "ok, done" is done; "yes no" is nothing. */
 function together(found: ReadonlySet<SteeringWord>, paused: boolean): SteeringWord | null {
   const words = new Set(found);
+  if (words.has('yes') && words.has('no')) return null;
   if (words.size > 1) words.delete('yes');
   if (words.size > 1 && (paused || words.has('pause') || words.has('back'))) {
     if (!words.has('done')) words.delete('no');

@@ -36,6 +36,7 @@ export const roles = [
   'no-reading',
   'no-reading-alone',
   'left-side',
+  'screen',
   'label',
   'counted',
   'dial',
