@@ -1,20 +1,21 @@
 // The adjusting loop: what to turn, which way and how far, learned on this machine from reading to reading, until it is right and fixed.
-import type { MoveFact, VerdictFact } from '../chat/facts.ts';
+import type { VerdictFact } from '../chat/facts.ts';
 import type { Seen } from '../diagnosis/evidence.ts';
 import { hands } from '../measurement/hand-amount.ts';
 import { isTooFar, type Learned, learn, type Prior, remember } from '../measurement/learn-part.ts';
 import { aimBefore, learnShift, rememberShift } from '../measurement/learn-shift.ts';
 import { nextMove } from '../measurement/next-move.ts';
-import { aimOf, roundInward, type Window } from '../measurement/window.ts';
+import { aimOf, type Window } from '../measurement/window.ts';
 import { partOf } from '../procedure/machine.ts';
 import { type Part, parts } from '../procedure/vocabulary.ts';
 import { askReading } from './ask-stage.ts';
 import { callPerson } from './call-person.ts';
 import { enterNext, showCautions } from './enter-stage.ts';
-import { figure, partFillIn } from './fill-in.ts';
+import { figure } from './fill-in.ts';
 import { limitsFor } from './limits.ts';
 import { pictureOfVerdict } from './picture-subjects.ts';
 import { carry, line } from './say.ts';
+import { sayMove } from './say-move.ts';
 import type { Loop } from './state.ts';
 import { outLine } from './take-reading.ts';
 import { type Bench, benchOf, type Turn } from './turn.ts';
@@ -173,6 +174,8 @@ export function advise(turn: Turn): void {
     amount,
     watched ? window : null,
     freeing && adjust.free ? [adjust.free] : [],
+    freeing && window.low !== limits.window.low ? [line('aim-off')] : [],
+    !freeing && loop.trials.length > 0,
   );
 }
 
@@ -220,32 +223,6 @@ export function turnFirst(turn: Turn): boolean {
     [line(`${bench.procedure.id}-${stage.id}`)],
   );
   return true;
-}
-
-function sayMove(
-  turn: Turn,
-  bench: Bench,
-  part: Part,
-  direction: number,
-  amount: number,
-  window: Window | null,
-  doing: Parameters<typeof askReading>[2],
-  words: Parameters<typeof askReading>[3] = [],
-): void {
-  const { stage } = bench;
-  if (!stage.ask || !('reading' in stage.ask)) return;
-  const { directions, unit } = parts[part];
-  const move: MoveFact = { part, direction: direction > 0 ? directions[0] : directions[1], amount, unit };
-  const until = window && window.low !== null && window.high !== null ? roundInward(window, 0.001) : null;
-  if (until && until.low !== null && until.high !== null) move.until = { low: until.low, high: until.high };
-  const fillIn = { ...partFillIn(bench.machine, part, turn.state.language), amount };
-  const moveLine = line(`move-${part}-${move.direction}`, fillIn);
-  const watch = move.until
-    ? [line('move-until', { low: figure(move.until.low, 0.001), high: figure(move.until.high, 0.001) })]
-    : [];
-  askReading(turn, stage.ask.reading, doing, [...words, moveLine, ...watch], { move }, [
-    { id: 'jumping', label: line('button-jumping') },
-  ]);
 }
 
 function fix(turn: Turn, bench: Bench, loop: Loop): void {

@@ -6,7 +6,7 @@ import { askStage } from './ask-stage.ts';
 import { awaitedOf } from './awaited.ts';
 import { checkById } from './checks.ts';
 import { enterNext } from './enter-stage.ts';
-import { figure, unitOf } from './fill-in.ts';
+import { figure, unitOf, unitSaid } from './fill-in.ts';
 import { leaveAsIs, startWayBack, wayBackDone } from './give-up.ts';
 import { decideLink } from './menu.ts';
 import { answerCheck, followOdd, weighAnswer } from './odd-reading.ts';
@@ -84,14 +84,14 @@ export function answerNumber(turn: Turn, heard: Heard, typed: string): void {
     const middle = target?.centre ?? null;
     const [low, high] = target?.asked?.between ?? (middle === null ? [0, 5] : [middle * 0.5, middle * 1.6]);
     if (value < low || value > high) {
-      carry(turn, [line('figure-out-of-reach', { low, high, unit: unitOf(ask.target) })]);
+      carry(turn, [line('figure-out-of-reach', { low, high, unit: unitSaid(unitOf(ask.target)) })]);
       return restate(turn);
     }
     setUp.manual[ask.target] = value;
     carry(turn, [
       line('figure-taken', {
         value: figure(value, heard.kind === 'reading' ? heard.resolution : 0.001),
-        unit: unitOf(ask.target),
+        unit: unitSaid(unitOf(ask.target)),
       }),
     ]);
   } else {

@@ -91,8 +91,8 @@ export function askReading(
   words: readonly Line[],
   more: Facts = {},
   buttons: Button[] = [],
-  /** Actions that the words already speak of. */
-  worded: readonly Action[] = [],
+  /** Actions that the words already speak of, and whether they ask for the number too. */
+  { worded = [], asked = worded.length > 0 }: { worded?: readonly Action[]; asked?: boolean } = {},
 ): void {
   const bench = benchOf(turn);
   const doing = actionsToRead(bench.setUp.rig, measure, [...bench.setUp.extra, ...own], turn.scene.now);
@@ -100,15 +100,15 @@ export function askReading(
   bench.setUp.extra = [];
   const facts: Facts = { ...more, ask: { kind: 'reading', measure, unit: unitOf(measure) } };
   if (doing.length > 0) facts.do = doing;
+  const spoken = doing.filter((action) => !worded.includes(action));
+  // What is said of the reading comes before the unit is woken for it: the last thing done is the last thing said.
+  const upTo = spoken.at(-1) === 'wake' ? spoken.length - 1 : spoken.length;
   say(turn, {
     lines: [
-      ...doLines(
-        turn,
-        bench,
-        doing.filter((action) => !worded.includes(action)),
-      ),
+      ...doLines(turn, bench, spoken.slice(0, upTo)),
       ...words,
-      ...(worded.length > 0 ? [] : [line(measure === 'idle-speed' ? 'ask-speed' : 'ask-number')]),
+      ...doLines(turn, bench, spoken.slice(upTo)),
+      ...(asked ? [] : [line(measure === 'idle-speed' ? 'ask-speed' : 'ask-number')]),
     ],
     facts,
     buttons,

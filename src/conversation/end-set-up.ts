@@ -1,8 +1,8 @@
 // Ends a set-up with its record: what was set, found right, accepted or not set; for the last stage, giving up, and the desk.
 import type { Facts, Line, RecordFact } from '../chat/facts.ts';
 import { inLanguage } from '../procedure/localised.ts';
-import { type Measure, measures } from '../procedure/vocabulary.ts';
-import { figure, unitOf } from './fill-in.ts';
+import { type Measure, measureIds } from '../procedure/vocabulary.ts';
+import { figure, unitOf, unitSaid } from './fill-in.ts';
 import { pictureOfRecord } from './picture-subjects.ts';
 import { line, say } from './say.ts';
 import type { Kept } from './state.ts';
@@ -96,14 +96,19 @@ function valueLines(readings: Record<string, Kept>): Line[] {
     ([key, kept]) => kept.result !== 'out' && !key.startsWith('signal-sweep'),
   );
   const latest = new Map(passed.map(([key, kept]) => [labelOf(key), { key, kept }]));
-  return [...latest.values()].map(({ key, kept }) =>
+  const inOrder = [...latest.values()].sort((a, b) => placeOf(a.key) - placeOf(b.key));
+  return inOrder.map(({ key, kept }) =>
     line('record-value', {
       measure: line(`measure-${labelOf(key)}`),
       value: figure(kept.value, kept.resolution),
-      unit: measures[measureOf(key) as Measure].unit,
+      unit: unitSaid(unitOf(measureOf(key))),
     }),
   );
 }
+
+/** By the measure, the warm reading after the static one. */
+const placeOf = (key: string): number =>
+  measureIds.indexOf(measureOf(key) as Measure) + (key.endsWith('@warm') ? 0.5 : 0);
 
 /** Warm and static idle are named apart; the rest by the measure alone. */
 const labelOf = (key: string): string =>

@@ -38,6 +38,9 @@ export function partFillIn(machine: Machine, part: string, language: string): Re
 
 export const unitOf = (measure: string): string => measures[measure as Measure].unit;
 
+/** The unit as it is written in a sentence; engine speed has a sign of its own in every language. */
+export const unitSaid = (unit: string): LineArgument => (unit === '1/min' ? line('unit-per-minute') : unit);
+
 /** The digits after the point that a reading with this resolution shows. */
 export function digitsOf(resolution: number): number {
   return Math.max(0, Math.min(6, -Math.floor(Math.log10(resolution) + 1e-9)));

@@ -143,6 +143,6 @@ export function comeBack(turn: Turn): void {
   setUp.paused = false;
   setUp.heard = null;
   setUp.rig = { ...setUp.rig, awake: false, awakeSince: null, engine: 'off' };
-  carry(turn, [line('come-back')]);
+  carry(turn, [line('come-back'), ...(setUp.rig.probes === 'none' ? [] : [line('come-back-pins')])]);
   restate(turn);
 }

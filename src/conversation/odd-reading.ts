@@ -13,6 +13,7 @@ import { type Awaited, awaitedOf } from './awaited.ts';
 import { callPerson } from './call-person.ts';
 import { checkById } from './checks.ts';
 import { jumpTo } from './enter-stage.ts';
+import { unitSaid } from './fill-in.ts';
 import { type Limits, limitsFor } from './limits.ts';
 import { carry, line, say } from './say.ts';
 import type { SetUp } from './state.ts';
@@ -201,11 +202,13 @@ function giveToDesk(turn: Turn, bench: Bench, reason: CallReason): void {
 
 /** Checks that are out of the question here, whatever they would tell. */
 function closedTo({ setUp, stage }: Bench): string[] {
-  return [
-    // A stop that nobody was asked to back off stays where it is.
+  const closed = [
+    // A stop that nobody was asked to back off, or that is set again, stays where it is.
     ...(setUp.rig.idleStop === 'off' ? [] : [backOffAgain]),
     ...(setUp.failures[`${stage.id}/screws`] === undefined ? [] : ['look-at-screws']),
   ];
+  // What was done once may be worth a second look; what was done twice is not.
+  return [...closed, ...closed];
 }
 
 /** A sensor that was loose has moved: its baseline is checked again, from the stops on. Null while it was not checked yet. */
@@ -270,11 +273,11 @@ export function askCheckAgain(turn: Turn, id: string): void {
   const measure =
     check.ask.kind === 'reading' ? (check.ask.measure as Measure) : (awaited?.measure ?? 'signal-idle');
   const own = check.ask.kind === 'retake' ? [...doing, ...stageHands(bench)] : doing;
-  askReading(turn, measure, own, [words], {}, [], doing);
+  askReading(turn, measure, own, [words], {}, [], { worded: doing });
 }
 
 /** What the stage's reading needs a hand for each time: a snap, a held grip; not what moves leads or takes parts off. */
-function stageHands({ stage }: Bench) {
+export function stageHands({ stage }: Bench) {
   return stage.do.filter((action) =>
     ['open', 'snap', 'engage:fast-idle', 'release:fast-idle'].includes(action),
   );
@@ -367,10 +370,10 @@ function oddLine(verdict: VerdictFact, seen: Seen) {
     return line('odd-range', {
       low: { value: seen.low, digits },
       high: { value: seen.high, digits },
-      unit: verdict.unit,
+      unit: unitSaid(verdict.unit),
     });
   }
-  return line('odd-value', { value: { value: seen.value, digits }, unit: verdict.unit });
+  return line('odd-value', { value: { value: seen.value, digits }, unit: unitSaid(verdict.unit) });
 }
 
 function sameSeen(a: Seen, b: Seen): boolean {

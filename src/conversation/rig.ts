@@ -94,7 +94,10 @@ export function actionsToRead(rig: Rig, measure: Measure, own: readonly Action[]
     if (reached.awake) add('sleep');
     if (probing !== null) add(probing);
   };
+  const ownLeads = own.some((action) => action === 'sleep' || probesAfter[action] !== undefined);
   if (isElsewhere() && !own.some((action) => probesAfter[action] !== undefined)) moveLeads();
+  // Woken before a hand holds the grip or a screw.
+  if (awake && !reached.awake && !ownLeads && !own.includes('wake')) add('wake');
   for (const action of own) {
     if (action === 'sleep' && !reached.awake) continue;
     add(action);

@@ -7,13 +7,22 @@ import { digitsSwapped } from '../measurement/slip.ts';
 import { unknownMeter } from '../measurement/uncertainty.ts';
 import type { Window } from '../measurement/window.ts';
 import { advance, afterFixing, aimWindow, noteTrial } from './adjust.ts';
+import { askReading } from './ask-stage.ts';
 import { type Awaited, awaitedOf } from './awaited.ts';
 import { callPerson } from './call-person.ts';
 import { checkById } from './checks.ts';
 import { enterNext } from './enter-stage.ts';
-import { figure, unitOf } from './fill-in.ts';
+import { figure, unitOf, unitSaid } from './fill-in.ts';
 import { type Limits, limitsFor, readingKey } from './limits.ts';
-import { clearOdd, followOdd, isOdd, type Seen, takeCheckReading, weighWaver } from './odd-reading.ts';
+import {
+  clearOdd,
+  followOdd,
+  isOdd,
+  type Seen,
+  stageHands,
+  takeCheckReading,
+  weighWaver,
+} from './odd-reading.ts';
 import { follow } from './outcome.ts';
 import { pictureOfSweep } from './picture-subjects.ts';
 import { restate } from './restate.ts';
@@ -39,7 +48,11 @@ export function hearReading(turn: Turn, heard: Heard, typed: string): void {
       if (setUp.bareSettled === setUp.stage) {
         const unit = unitOf(awaitedOf(bench)?.measure ?? '');
         carry(turn, [
-          line('heard-as', { typed: typed.trim(), value: figure(meant.value, meant.resolution), unit }),
+          line('heard-as', {
+            typed: typed.trim(),
+            value: figure(meant.value, meant.resolution),
+            unit: unitSaid(unit),
+          }),
         ]);
         return takeSeen(turn, { kind: 'value', ...meant }, typed);
       }
@@ -83,7 +96,7 @@ export function askHeard(turn: Turn, heard: { value: number; resolution: number 
   const bench = benchOf(turn);
   const unit = unitOf(awaitedOf(bench)?.measure ?? '');
   say(turn, {
-    lines: [line('heard-question', { value: figure(heard.value, heard.resolution), unit })],
+    lines: [line('heard-question', { value: figure(heard.value, heard.resolution), unit: unitSaid(unit) })],
     facts: { heard: { value: heard.value, unit }, ask: { kind: 'choice', question: 'heard' } },
     buttons: [
       { id: 'yes', label: line('button-yes') },
@@ -153,7 +166,9 @@ export function takeSeen(turn: Turn, seen: Seen, typed: string): void {
   if (!passed && decides && setUp.reread === null) {
     setUp.reread = verdict.value ?? 0;
     carry(turn, [outLine(verdict, seen.resolution)], { verdict });
-    return askBack(turn, 'read-once-more');
+    return askReading(turn, awaited.measure, stageHands(bench), [line('read-once-more')], {}, [], {
+      asked: true,
+    });
   }
   keep(turn, bench, awaited, verdict, judged, seen.resolution, passed);
   if (passed && wavers(bench, limits, verdict, seen.resolution)) {
@@ -172,9 +187,13 @@ export function takeSeen(turn: Turn, seen: Seen, typed: string): void {
   }
   if (bench.stage.noteOnly) {
     setUp.passed[setUp.stage] = 'noted';
-    carry(turn, [line('noted', { value: figure(verdict.value ?? 0, seen.resolution), unit: verdict.unit })], {
-      verdict,
-    });
+    carry(
+      turn,
+      [line('noted', { value: figure(verdict.value ?? 0, seen.resolution), unit: unitSaid(verdict.unit) })],
+      {
+        verdict,
+      },
+    );
     return enterNext(turn);
   }
   carry(turn, [outLine(verdict, seen.resolution)], { verdict });
@@ -230,7 +249,7 @@ function keepAndGoOn(turn: Turn, bench: Bench, awaited: Awaited, seen: Seen, typ
     high: null,
   };
   record(turn, awaited, seen, typed, verdict);
-  carry(turn, [line('noted', { value: figure(seen.value, seen.resolution), unit: verdict.unit })], {
+  carry(turn, [line('noted', { value: figure(seen.value, seen.resolution), unit: unitSaid(verdict.unit) })], {
     verdict,
   });
   passOn(turn, bench);
@@ -360,7 +379,11 @@ function carryPass(turn: Turn, bench: Bench, verdict: VerdictFact, resolution: n
   const facts: Facts = { verdict };
   const { step, loop } = bench.setUp;
   const loose = bench.stage.adjust?.free !== undefined && loop?.free && step.kind !== 'fixed';
-  carry(turn, [line(loose ? 'verdict-loose' : 'verdict-pass', { value, unit: verdict.unit })], facts);
+  carry(
+    turn,
+    [line(loose ? 'verdict-loose' : 'verdict-pass', { value, unit: unitSaid(verdict.unit) })],
+    facts,
+  );
 }
 
 export function outLine(verdict: VerdictFact, resolution: number): Line {
@@ -368,7 +391,7 @@ export function outLine(verdict: VerdictFact, resolution: number): Line {
   const key = low === null ? 'verdict-out-high' : high === null ? 'verdict-out-low' : 'verdict-out';
   return line(key, {
     value: figure(value ?? 0, resolution),
-    unit,
+    unit: unitSaid(unit),
     low: figure(low ?? 0, resolution),
     high: figure(high ?? 0, resolution),
   });

@@ -2,7 +2,7 @@
 
 greeting = Hello. I am the set-up guide of { $workshop }: a program, with people behind it.
 greeting-scope = I guide, you decide. Your maker's manual, local rules and licensed trades come first.
-greeting-kept = I keep what you send for { $days } days. You and the workshop's desk can read it. "erase me" deletes it; "person" calls somebody.
+greeting-kept = I keep what you send for { $days } days; you and the workshop's desk can read it. "erase me" deletes it, "person" calls somebody.
 menu-procedure = What would you like to do?
 menu-machine = Which machine is it?
 set-up-opened = { $machine }: we take it step by step.
@@ -28,9 +28,9 @@ ask-readings = Send all { $count } numbers in one message, in order.
 
 heard-question = Is that { $value } { $unit }?
 heard-as = { $typed } = { $value } { $unit }
-send-again = Then send it once more.
-send-all-at-once = Send them all in one message, from closed to closed.
-read-again = That is a big step. Look again and send every digit.
+send-again = Not that, then.
+send-all-at-once = I need them all in one message, from closed to closed.
+read-again = That is a big step. Look again, every digit.
 read-once-more = Look once more and send every digit.
 came-back-differently = It came back to another place than before.
 number-wanted = I need the number from the meter.
@@ -39,19 +39,19 @@ confirm-wanted = Tap Done when it is so.
 not-yet = Take your time. Tap Done when it is so.
 picture-kept = Thank you for the picture. I can't read it; a person at the desk can.
 picture-passed-on = The picture went to the desk.
-edited = I saw that you changed a message. I go by new messages only: send it again.
+edited = You changed a message. I go by new messages only.
 
 unclear-nothing-understood = I did not understand that.
 unclear-two-meanings = That could mean two things.
-unclear-bare-figure = Send it with its decimal point, or with its unit.
+unclear-bare-figure = I need it with its decimal point, or with its unit.
 unclear-wrong-quantity = That is another unit. Set the meter to DC volts.
-unclear-malformed-number = I can't make out the number. Send just its digits.
-unclear-sign-or-bullet = Is that a minus sign? Send the number with or without it.
-unclear-bound-only = Send what the display shows, all digits.
-unclear-refers-back = Read it afresh and send the number.
-unclear-too-long = That is too long for me. Send just the number.
-unclear-one-number = Send one number: what the meter shows now.
-unclear-count = How many? Send one number.
+unclear-malformed-number = I can't make out the number. Just its digits, please.
+unclear-sign-or-bullet = I can't tell whether that is a minus sign.
+unclear-bound-only = I need what the display shows, all digits.
+unclear-refers-back = I need a fresh reading.
+unclear-too-long = That is too long for me. Just the number, please.
+unclear-one-number = I need one number: what the meter shows now.
+unclear-count = I need one number.
 unclear-digits = That is too coarse to tell. Set the meter to the range that shows steps of { $digit }.
 unclear-meter = This meter can't tell that closely.
 
@@ -70,38 +70,55 @@ odd-range = { $low } to { $high } { $unit }: it wanders.
 odd-overload = The meter is over its range.
 odd-nothing = The meter shows nothing.
 odd-sweep = The sweep does not rise and fall as it should.
-asleep-again = It went to sleep, or the meter did. Wake it.
+asleep-again = It went to sleep, or the meter did.
 jumped-once-more = Once more, with the leads seen to.
 
 move-until = Stop at { $low } to { $high }. Let go.
-move-sensor-body-clockwise = Turn the sensor { $amount ->
+# Said of a hand that can do no less than a hair at a time.
+amount-nudges = { $amount ->
     [1] a hair
-   *[other] { $amount } hairs
- } clockwise.
-move-sensor-body-counter-clockwise = Turn the sensor { $amount ->
-    [1] a hair
-   *[other] { $amount } hairs
- } counter-clockwise.
-move-idle-stop-in = Idle stop in, about { $amount } { $amount ->
-    [1] turn
-   *[other] turns
- }.
-move-idle-stop-out = Idle stop out, about { $amount } { $amount ->
-    [1] turn
-   *[other] turns
- }.
-move-fast-idle-in = Knob in, { $amount } { $amount ->
-    [1] click
-   *[other] clicks
- }.
-move-fast-idle-out = Knob out, { $amount } { $amount ->
-    [1] click
-   *[other] clicks
- }.
+   *[other] about { $amount } hairs
+ }
+amount-turns = { $amount ->
+    [0.0625] a sixteenth of a turn
+    [0.125] an eighth of a turn
+    [0.1875] three sixteenths of a turn
+    [0.25] a quarter turn
+    [0.5] half a turn
+    [0.75] three quarters of a turn
+    [1] one turn
+   *[other] { $amount } turns
+ }
+amount-clicks = { $amount ->
+    [1] one click
+   *[other] { $amount } clicks
+ }
+move-sensor-body-clockwise = Turn the sensor { amount-nudges } clockwise.
+move-sensor-body-counter-clockwise = Turn the sensor { amount-nudges } counter-clockwise.
+move-idle-stop-in = Turn the idle stop in, about { amount-turns }.
+move-idle-stop-out = Turn the idle stop out, about { amount-turns }.
+move-fast-idle-in = Turn the knob in, { amount-clicks }.
+move-fast-idle-out = Turn the knob out, { amount-clicks }.
 move-upper-screw-in = Upper screw in, a hair.
 move-upper-screw-out = Upper screw out, a hair.
 move-lower-screw-in = Lower screw in, a hair.
 move-lower-screw-out = Lower screw out, a hair.
+# The same while the hand is still on the part: a few words.
+again-nudge-clockwise = Clockwise, { amount-nudges }.
+again-nudge-counter-clockwise = Counter-clockwise, { amount-nudges }.
+again-nudge-in = In, { amount-nudges }.
+again-nudge-out = Out, { amount-nudges }.
+again-turn-in = In, { amount-turns }.
+again-turn-out = Out, { amount-turns }.
+again-click-in = In, { amount-clicks }.
+again-click-out = Out, { amount-clicks }.
+again-mm-more = More play, { $amount } mm.
+again-mm-less = Less play, { $amount } mm.
+again-until-clockwise = Clockwise until it shows { $low } to { $high }. Let go.
+again-until-counter-clockwise = Counter-clockwise until it shows { $low } to { $high }. Let go.
+again-until-in = In until it shows { $low } to { $high }. Let go.
+again-until-out = Out until it shows { $low } to { $high }. Let go.
+aim-off = Tightening shifts it. We aim off for that.
 move-cable-more = Give the cable { $amount } mm more play.
 move-cable-less = Give the cable { $amount } mm less play.
 
@@ -119,7 +136,7 @@ do-turn-bars = Turn the bars lock to lock.
 do-mark-sensor-body = Mark where the sensor sits.
 do-restore-sensor-body = Put the sensor back to your mark.
 do-loosen-sensor-screws = Loosen both sensor screws until it turns with some drag.
-do-tighten-sensor-screws = Hold it. Nip up both screws in turn, a little each. Hands off, wait a moment.
+do-tighten-sensor-screws = Nip up both screws in turn, a little each. Hands off, wait a moment.
 do-open = Open the throttle fully.
 do-close = Close the throttle.
 do-snap = Snap the throttle open and let go.
@@ -131,6 +148,8 @@ do-check-leads = Look which wires the pins sit in. Put them right.
 do-check-meter = Meter: DC volts, HOLD and REL off, red lead in the volts jack.
 do-check-cable = Turn the bars and watch the reading. Mend a tight cable.
 do-check-screws = Push the sensor by hand and watch the reading. Tighten what is loose.
+
+unit-per-minute = rpm
 
 wire-supply = supply wire
 wire-signal = signal wire
@@ -180,14 +199,19 @@ measure-rider-sag = Rider sag
 measure-free-sag = Free sag
 measure-tyre-pressure = Tyre pressure
 
-caution-guidance-only = This is guidance. The maker's manual, local rules and licensed trades come first. If in doubt, stop and ask.
-caution-fuel-and-heat = No flame or spark near fuel. Cold engine only. Never strap the throttle open, never open a fuel line.
+caution-guidance-only = This is guidance: your maker's manual comes first. In doubt, stop and ask.
+caution-fuel-and-heat = Cold engine only. No flame or spark near fuel.
+    Never strap the throttle open, never open a fuel line.
 caution-battery-care = Rings and watch off. Keep the leads apart: a short can burn you.
-caution-back-probing = Slide thin pins in along the wire seals. Never pierce a wire. Keep the pins apart: supply on ground can kill the control unit.
-caution-waking = Neutral, hands clear. A starter button may crank it. Anything warm, smoking or a pump that runs on: unplug and tell me.
+caution-back-probing = Slide thin pins in along the wire seals. Never pierce a wire.
+    Keep the pins apart: supply on ground can kill the control unit.
+caution-waking = Neutral, hands clear: a starter button may crank it.
+    Anything warm, smoke, or a pump that runs on: unplug it and tell me.
 caution-stops-off = While the stops are off, nobody presses the starter.
 caution-loose-sensor = While the sensor is loose, nobody presses the starter. Fingers clear of the throttle plate.
-caution-running-engine = Exhaust gas kills: outdoors only. Hands, leads and clothes clear of chain, wheel and exhaust. If it races, kill switch.
+caution-running-engine = Exhaust gas kills: outdoors only.
+    Hands, leads and clothes clear of chain, wheel and exhaust.
+    If it races: kill switch.
 caution-hot-engine = It is running and hot. Turn the idle stop from the side, clear of exhaust and fan.
 
 figure-taken = { $value } { $unit }, from your manual.
@@ -207,9 +231,10 @@ where = { $machine }, step { $step } of { $steps }.
 back-engine-runs = Stop the engine first.
 back-sensor-loose = First set the sensor and tighten it.
 back-no-further = There is nothing before this.
-paused = Jumper off, meter off. Don't start or ride it like this. Write when you go on.
+paused = Jumper off, meter off. Don't start or ride it like this. Write to me when you go on.
 pause-engine = Stop the engine first.
-come-back = Welcome back. Power and pins first, then a fresh number.
+come-back = Welcome back.
+come-back-pins = Look first that both pins still sit where they were.
 awake-too-long = It has been awake for { $minutes } minutes. Spare the battery.
 
 give-up = Shall we put everything back as it was?

@@ -8,7 +8,10 @@ throttle-sensor-complaint-bad-idle = Bad idle
 throttle-sensor-complaint-flat-acceleration = Flat when I open up
 throttle-sensor-complaint-hard-starting = Hard to start
 
-throttle-sensor-place = Engine cold. Outdoors, or where you can run it outdoors without moving it. On a stand, in neutral. Know your key and kill switch. Meter, two thin pins and your screwdrivers on the bench.
+throttle-sensor-place = Engine cold, on its stand, in neutral.
+    Outdoors, or where you can run it outdoors without moving it.
+    Know your key and your kill switch.
+    On the bench: meter, two thin pins, screwdrivers.
 
 throttle-sensor-throttle-kind = What runs from the grip to the throttle body?
 throttle-sensor-throttle-kind-cable = A cable
@@ -69,21 +72,21 @@ throttle-sensor-manual-fast-idle = What does your manual give with the fast idle
 throttle-sensor-manual-speed = Which idle speed does your manual give, warm?
 
 throttle-sensor-battery = Nothing switched on.
-throttle-sensor-bench-supply = It has no battery. Connect the bench supply, its fuse in. Then tap Done.
+throttle-sensor-bench-supply = It has no battery. Connect the bench supply, its fuse in.
 
 throttle-sensor-knob-out = It must stay out by itself.
 throttle-sensor-free-play = You should feel a little slack at the grip before anything moves.
 throttle-sensor-bars-free = The throttle must not be pulled at either end.
 
-throttle-sensor-supply-leads = Unplug the connector { $connector }. Push the pins in along the wire seals, keep them apart, plug it in again. Meter on, DC volts.
+throttle-sensor-supply-leads = For that, unplug the connector { $connector }, push the pins in along the wire seals, and plug it in again. Then meter on.
 throttle-sensor-supply = Engine off.
 throttle-sensor-pump = The fuel pump hums when it wakes. Does it stop after a few seconds?
 throttle-sensor-pump-stops = It stops
 throttle-sensor-pump-no-pump = I hear no pump
 throttle-sensor-pump-runs-on = It keeps running
-throttle-sensor-signal-leads = Black stays on the ground wire.
+throttle-sensor-signal-leads = Black is there already: only red moves.
 
-throttle-sensor-as-found-idle = Hands off the grip. This is how it ran.
+throttle-sensor-as-found-idle = This is how it ran. Hands off the grip.
 throttle-sensor-as-found-snap = Let it snap shut.
 throttle-sensor-as-found-open = Hold it there. If the meter shows OL, go to the next range.
 throttle-sensor-as-found-sweep = Now open in four steps to full and come back in four. Note each number from closed to closed.
@@ -101,12 +104,12 @@ throttle-sensor-knob-off = Knob sprung out. Count the clicks until it is free. H
 throttle-sensor-stop-off = Count the turns until it no longer bears. Leave it in its thread. How many turns?
 
 throttle-sensor-baseline = Throttle shut, hands off.
-throttle-sensor-supply-again = The supply once more, before the baseline counts.
-throttle-sensor-baseline-again = Wait { $seconds } seconds before you wake it: it takes up the closed throttle now.
+throttle-sensor-supply-again = That was the baseline. The supply once more, before it counts.
+throttle-sensor-baseline-again = Wait { $seconds } seconds before you wake it: then it takes up the new closed throttle.
 throttle-sensor-idle-stop = Now the idle stop.
 throttle-sensor-idle-stop-again = The idle reading once more.
-throttle-sensor-snap = Let it snap shut, twice. Hands off.
-throttle-sensor-fast-idle = Now the fast idle, engine off.
+throttle-sensor-snap = Twice. Then hands off.
+throttle-sensor-fast-idle = Leave it in while you set it. Engine off.
 throttle-sensor-release = It should come back to the idle reading.
 throttle-sensor-fast-idle-again = Once more, to be sure.
 throttle-sensor-release-again = And once more.
@@ -117,8 +120,8 @@ throttle-sensor-jumps = Did anything jump or drop on the way?
 throttle-sensor-sweep-jumps-smooth = All smooth
 throttle-sensor-sweep-jumps-jumped = It jumped or dropped
 
-throttle-sensor-asleep = Meter off.
-throttle-sensor-leads-out = Both pins.
+throttle-sensor-asleep = Meter off too.
+throttle-sensor-leads-out = Both of them. No lead left near chain or exhaust.
 throttle-sensor-refitted = Airbox, hoses and everything you took off are back and tight?
 throttle-sensor-latched = The sensor's connector is pushed home and latched?
 throttle-sensor-snaps-shut = It must snap shut with the bars straight and at both locks.
@@ -127,16 +130,17 @@ throttle-sensor-kill-switch = Kill switch tried: you can reach it, and it clicks
 throttle-sensor-people-clear = Neutral, on its stand, and everybody clear of chain, wheel and exhaust?
 
 throttle-sensor-start = Thumb by the kill switch.
-throttle-sensor-warm-up = Let it warm { $minutes } minutes, then release the fast idle.
+throttle-sensor-warm-up = Let it warm up for { $minutes } minutes on the fast idle.
+throttle-sensor-warm-knob = It should settle to an even idle.
 throttle-sensor-idle-speed = Let it settle.
 throttle-sensor-speed-bars = Does the idle speed change on the way?
 throttle-sensor-speed-bars-steady = It stays the same
 throttle-sensor-speed-bars-changes = It changes
 throttle-sensor-idle-speed-again = Bars straight.
 throttle-sensor-engine-off = Then hands off: it is hot.
-throttle-sensor-warm-idle = The idle reading, warm. It is higher than the cold one, and that is right.
+throttle-sensor-warm-idle = Now the idle reading, warm. It is higher than the cold one, and that is right.
 throttle-sensor-warm-release = It should come back to the warm idle reading.
 throttle-sensor-warm-snap = Hands off, then read.
-throttle-sensor-put-away = Meter off, pins out.
+throttle-sensor-put-away = Meter off too.
 throttle-sensor-cover = Cover and seat back on?
 throttle-sensor-road-ready = Before you ride: lights, brakes, cables, nothing left loose. Ready?
