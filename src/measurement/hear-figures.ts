@@ -22,7 +22,8 @@ export function hearFigures(
   if (lone !== null) return lone;
   const found = findQuantities(pieces, own, asked === 'mm' || asked === null);
   for (const quantity of found) {
-    if (asked !== null && quantity.unit !== null && worthOf(quantity.unit).unit !== asked) quantity.foreign = true;
+    if (asked !== null && quantity.unit !== null && worthOf(quantity.unit).unit !== asked)
+      quantity.foreign = true;
   }
   const numbers = found.filter(({ overload }) => !overload);
   const sorted = sortQuantities(pieces, numbers, found);
@@ -53,7 +54,8 @@ function hearNone(pieces: readonly Piece[], sorted: Sorted, found: readonly Quan
   const alone = (role: Parameters<typeof isRole>[1]) =>
     has(role) &&
     pieces.every(
-      (piece) => piece.kind === 'mark' || isRole(piece, role, 'filler', 'plain', 'article', 'label'),
+      (piece) =>
+        piece.kind === 'mark' || isRole(piece, role, 'filler', 'plain', 'article', 'label', 'screen'),
     );
   if (has('same')) return unclear('refers-back');
   if (sorted.kept.length === 0 && (found.some(({ overload }) => overload) || alone('overload-alone'))) {

@@ -1,7 +1,8 @@
 // Brings what was typed to plain digits, marks and letters, for the parser: other scripts' digits, wide forms, dashes, quotes, hidden marks.
 
 const plain = /^[\x20-\x7e\n]*$/u;
-const hidden = /[\u00ad\u061c\u200b-\u200f\u202a-\u202e\u2060-\u2069\ufe0e\ufe0f\ufeff\u{1f3fb}-\u{1f3ff}]/gu;
+/** Marks of direction, joiners, variation selectors (U+FE0E, U+FE0F), skin tones: nothing that anybody sees. */
+const hidden = /\p{Default_Ignorable_Code_Point}|\p{Emoji_Modifier}/gu;
 
 export function foldText(text: string): string {
   if (plain.test(text)) return text;

@@ -291,8 +291,10 @@ function readSpoken(pieces: readonly Piece[], from: number, habits: Habits): Spo
 /** "half a volt", "three quarters", "ein halbes Volt", "an eighth". */
 function readSpokenFraction(pieces: readonly Piece[], from: number): SpokenNumber | null {
   const first = pieces[from];
-  const counted =
-    numberOf(first) ?? (first?.kind === 'numeral' && /^\d$/u.test(first.text) ? Number(first.text) : null);
+  // A word that is both (a six and a half) is the half in front of a unit.
+  const isHalf = first?.meaning.fraction != null && (pieces[from + 1]?.meaning.unit ?? null) !== null;
+  const typed = first?.kind === 'numeral' && /^\d$/u.test(first.text) ? Number(first.text) : null;
+  const counted = isHalf ? null : (numberOf(first) ?? typed);
   const led = counted !== null || isRole(first, 'article');
   const hyphen = led && isMark(pieces[from + 1], '-') ? 1 : 0;
   const at = led ? from + 1 + hyphen : from;

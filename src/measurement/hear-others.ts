@@ -65,16 +65,15 @@ function isNamed(pieces: readonly Piece[], quantity: Quantity, numbers: readonly
 /** The meter's own range: "on the 20 range", "range 20 V", "2 V scale". */
 function isDial(pieces: readonly Piece[], quantity: Quantity): boolean {
   const { from, to, number } = quantity;
-  for (let at = to; at < to + 3; at++) {
-    if (isRole(pieces[at], 'dial')) return true;
-    if (!isRole(pieces[at], 'plain', 'article', 'filler') && !isMark(pieces[at], '-') && !pieces[at]?.sign)
-      break;
-  }
   const digits = number?.numeral?.decimal?.digits ?? number?.decimal?.digits ?? '';
   const round =
     number?.whole === true &&
     /^(?:2|4|5|6|10|20|40|50|60|100|200|400|500|600|1000|2000|4000|6000)$/u.test(digits);
   if (!round) return false;
+  for (let at = to; at < to + 3; at++) {
+    if (isRole(pieces[at], 'dial')) return true;
+    if (!isRole(pieces[at], 'article') && !isMark(pieces[at], '-') && !pieces[at]?.sign) break;
+  }
   for (let at = from - 1; at >= Math.max(0, from - 4); at--) {
     if (isRole(pieces[at], 'dial')) return true;
     if (!isRole(pieces[at], 'plain', 'article', 'filler', 'to', 'label') && !isMark(pieces[at], ':=')) break;
@@ -100,7 +99,7 @@ function withoutListNumbers(pieces: readonly Piece[], quantities: readonly Quant
 function isDenied(pieces: readonly Piece[], { from }: Quantity): boolean {
   for (let at = from - 1; at >= Math.max(0, from - 3); at--) {
     const piece = pieces[at];
-    if (isRole(piece, 'negation') && !isRole(piece, 'not-negation', 'no-reading'))
+    if (isRole(piece, 'negation') && !isRole(piece, 'not-negation', 'no-reading', 'correction'))
       return !isMark(pieces[at + 1], ',.');
     if (!isRole(piece, 'article', 'plain', 'filler', 'label', 'hedge')) return false;
   }

@@ -150,7 +150,8 @@ function unitAt(pieces: readonly Piece[], at: number, inches: boolean): TypedUni
 /** The second of a pair of quotation marks is no sign of inches. */
 function closesQuote(pieces: readonly Piece[], at: number): boolean {
   for (let before = at - 1; before >= Math.max(0, at - 6); before--) {
-    if (isMark(pieces[before], '"')) return pieces[before + 1]?.glued === true && pieces[before - 1]?.kind !== 'numeral';
+    if (isMark(pieces[before], '"'))
+      return pieces[before + 1]?.glued === true && pieces[before - 1]?.kind !== 'numeral';
   }
   return false;
 }
@@ -182,6 +183,10 @@ function withSign(pieces: readonly Piece[], quantity: Quantity, previous: Quanti
   else quantity.doubtfulSign = true;
 }
 
+/** The point of "ca.". */
+const isShortened = (pieces: readonly Piece[], at: number) =>
+  isMark(pieces[at], '.') && pieces[at]!.glued && isRole(pieces[at - 1], 'hedge');
+
 function withWords(pieces: readonly Piece[], quantity: Quantity, floor: number): void {
   let at = quantity.from - 1;
   for (let steps = 0; steps < 3 && at >= floor; steps++, at--) {
@@ -192,7 +197,7 @@ function withWords(pieces: readonly Piece[], quantity: Quantity, floor: number):
     } else if (isRole(piece, 'bound') || isMark(piece, '<>')) {
       quantity.bound = true;
       quantity.from = at;
-    } else if (!isRole(piece, 'article', 'plain', 'filler')) break;
+    } else if (!isRole(piece, 'article', 'plain', 'filler') && !isShortened(pieces, at)) break;
   }
   for (let steps = 0; steps < 2; steps++) {
     const after = pieces[quantity.to];

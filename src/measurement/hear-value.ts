@@ -87,14 +87,14 @@ function chooseReading(
     // "1.487 mV" where the dot is the decimal mark says one thing and can hardly mean it.
     const odd = typed !== null && typed !== '1/min' && own;
     return odd
-      ? (unclear('two-meanings', [valueOf(grouped, unit), valueOf(decimal, unit)]) as Choice)
+      ? (unclear('two-meanings', [worthAs(grouped, unit), worthAs(decimal, unit)]) as Choice)
       : asGroups;
   }
   if (own) return literal;
-  return unclear('two-meanings', [valueOf(decimal, unit), valueOf(grouped, unit)]) as Choice;
+  return unclear('two-meanings', [worthAs(decimal, unit), worthAs(grouped, unit)]) as Choice;
 }
 
-const valueOf = (decimal: Decimal, unit: TypedUnit): Value => convert(decimal, unit, null);
+const worthAs = (decimal: Decimal, unit: TypedUnit): Value => convert(decimal, unit, null);
 
 /** Powers of ten are shifted in the digits; other factors are multiplied and cut to what a double holds surely. */
 export function convert(decimal: Decimal, unit: TypedUnit, denominator: number | null): Value {

@@ -22,15 +22,23 @@ export function readCorpus(language: string): Row[] {
       if (text.trim() === '' || text.startsWith('#')) return [];
       const [mark, unit, message, expected] = text.split('\t');
       if (!expected || !(units as readonly string[]).includes(unit!) || !['!', '-'].includes(mark!)) {
-        throw new Error(`${language}.tsv, line ${index + 1}: four columns are wanted: mark, unit, message, meaning`);
+        throw new Error(
+          `${language}.tsv, line ${index + 1}: four columns are wanted: mark, unit, message, meaning`,
+        );
       }
       return [
-        { line: index + 1, dangerous: mark === '!', unit: unit as Unit, message: unescape(message!), expected },
+        {
+          line: index + 1,
+          dangerous: mark === '!',
+          unit: unit as Unit,
+          message: written(message!),
+          expected,
+        },
       ];
     });
 }
 
-const unescape = (text: string) =>
+const written = (text: string) =>
   text
     .replaceAll('\\n', '\n')
     .replace(/\\u([0-9a-f]{4})/giu, (_, code: string) => String.fromCharCode(Number.parseInt(code, 16)));
