@@ -13,7 +13,7 @@ export type Trouble =
   | { kind: 'refused'; why: string }
   | { kind: 'passing'; why: string };
 
-export const tokenRefused = 'Telegram does not take the token: TELEGRAM_TOKEN is wrong or was revoked..';
+export const tokenRefused = 'Telegram does not take the token: TELEGRAM_TOKEN is wrong or was revoked.';
 
 const meanings: [RegExp, Trouble['kind']][] = [
   [/message is not modified/i, 'unchanged'],

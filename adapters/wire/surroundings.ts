@@ -56,7 +56,7 @@ export interface Words {
 }
 
 /** Why an adapter cannot go on, each for a different hand to mend. */
-export type Fatal = 'revoked-token' | 'second-poller' | 'not-allowed' | 'not-reachable';
+export type Fatal = 'revoked-token' | 'second-poller' | 'not-allowed';
 
 export interface Surroundings {
   links: Links;

@@ -13,6 +13,9 @@ export interface UpdateQueue {
   waiting(): Update[];
   /** How often each update was handed out. */
   handedOut: Map<number, number>;
+  /** Keeps updates back until `release`, so that they come in one batch. */
+  hold(): void;
+  release(): void;
   /** Hands the next batch out in this order instead. */
   reorderNext(order: (updates: Update[]) => Update[]): void;
   setWebhook(webhook: { url: string; secret: string | undefined } | null): void;
@@ -26,6 +29,7 @@ export function makeQueue(): UpdateQueue {
   let reorder: ((updates: Update[]) => Update[]) | null = null;
   let webhook: { url: string; secret: string | undefined } | null = null;
   let closed = false;
+  let held = false;
   const handedOut = new Map<number, number>();
   const posting = new Set<number>();
 
@@ -41,7 +45,7 @@ export function makeQueue(): UpdateQueue {
 
   function serve(): void {
     if (webhook) return void postAll();
-    if (!open || waiting.length === 0) return;
+    if (held || !open || waiting.length === 0) return;
     const { resolve, limit } = open;
     open = null;
     resolve(handOut(limit));
@@ -101,6 +105,13 @@ export function makeQueue(): UpdateQueue {
       });
     },
     waiting: () => [...waiting],
+    hold() {
+      held = true;
+    },
+    release() {
+      held = false;
+      serve();
+    },
     reorderNext(order) {
       reorder = order;
     },

@@ -1,0 +1,76 @@
+// `npm run bot`: starts Telegram, Discord or both, as the environment says, and ends with a code that tells why.
+import { existsSync } from 'node:fs';
+import { join } from 'node:path';
+import { parseArgs } from 'node:util';
+import { loadContent } from '../library/load-content.ts';
+import { formatProblem } from '../library/problem.ts';
+import { openStore } from '../store/open-store.ts';
+import { StoreTrouble } from '../store/store.ts';
+import { exitCodes } from './exit-codes.ts';
+import { makeLog } from './make-log.ts';
+import { makePlatformWords } from './platform-words.ts';
+import { prepareConversation } from './prepare-conversation.ts';
+import { readEnvironment, type Settings } from './read-environment.ts';
+import { runBot } from './run-bot.ts';
+
+const root = join(import.meta.dirname, '..', '..');
+
+const say = (sentence: string) => void process.stderr.write(`${sentence}\n`);
+
+export async function bot(args: string[]): Promise<number> {
+  const { values } = parseArgs({
+    args,
+    options: { content: { type: 'string', default: join(root, 'content') } },
+  });
+  loadSettingsFile();
+  const read = readEnvironment(process.env);
+  if ('mistakes' in read) {
+    for (const mistake of read.mistakes) say(mistake);
+    return exitCodes.configuration;
+  }
+  const stopper = new AbortController();
+  for (const signal of ['SIGTERM', 'SIGINT'] as const) process.once(signal, () => stopper.abort());
+  const code = await start(read.settings, values.content, stopper.signal);
+  // A connection that lingers must not keep a stopped program alive.
+  setTimeout(() => process.exit(code), 1_000).unref();
+  return code;
+}
+
+async function start(settings: Settings, folder: string, stopping: AbortSignal): Promise<number> {
+  const { newest, problems } = await loadContent(folder);
+  if (newest === null) {
+    for (const problem of problems.filter(({ level }) => level === 'error')) say(formatProblem(problem));
+    return exitCodes.configuration;
+  }
+  const { telegram, discord, databaseUrl } = settings;
+  const log = makeLog(
+    settings.logLevel,
+    [telegram, discord].flatMap((platform) => platform?.token ?? []),
+  );
+  try {
+    const store = await openStore({ folder: settings.folder, databaseUrl, alone: false, clock: Date.now });
+    try {
+      const report = (trouble: string) => log.warn({}, trouble);
+      const surroundings = { store, content: folder, pictures: true, report, now: Date.now };
+      const prepared = await prepareConversation(surroundings);
+      const { edition } = newest;
+      const words = makePlatformWords(edition.words, edition.content.workshop.language);
+      const code = await runBot({ ...prepared, settings, store, words, log, stopping, say });
+      await prepared.stop();
+      return code;
+    } finally {
+      await store.close();
+    }
+  } catch (error) {
+    if (!(error instanceof StoreTrouble)) throw error;
+    log.error({}, error.message);
+    say(error.message);
+    return exitCodes.database;
+  }
+}
+
+/** What the environment already says goes before the file. */
+export function loadSettingsFile(): void {
+  const file = join(root, '.env');
+  if (existsSync(file)) process.loadEnvFile(file);
+}

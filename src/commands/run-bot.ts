@@ -1,0 +1,121 @@
+// Puts the store, the inbox, the outbox and the chat platforms together and lets them run until told to stop, or until one cannot go on.
+import { createDiscord } from '../../adapters/discord/bot.ts';
+import { createTelegram } from '../../adapters/telegram/bot.ts';
+import type { Fatal, Log, PlatformAdapter, Surroundings, Words } from '../../adapters/wire/surroundings.ts';
+import type { Adapter } from '../chat/adapter.ts';
+import type { Destination } from '../chat/outgoing-message.ts';
+import { startTimekeeper } from '../inbox/keep-time.ts';
+import { makeReceive, makeTakeDue, makeTakeRefusal } from '../inbox/receive.ts';
+import { makePacing } from '../outbox/pace.ts';
+import { makeOutbox } from '../outbox/run-outbox.ts';
+import type { Paint } from '../outbox/send-row.ts';
+import type { Decide, Store } from '../store/store.ts';
+import { codeOfFatal, exitCodes } from './exit-codes.ts';
+import { platformRates } from './platform-rates.ts';
+import type { Settings } from './read-environment.ts';
+
+export interface BotParts {
+  settings: Settings;
+  store: Store;
+  decide: Decide;
+  paint: Paint | null;
+  words: Words;
+  log: Log;
+  /** Aborted once the program is to stop. */
+  stopping: AbortSignal;
+  /** For the operator: why it ends, in a sentence. */
+  say: (sentence: string) => void;
+}
+
+const sendsAtOnce = 32;
+/** A supervisor kills what has not ended after ten seconds. */
+const stopWithinMs = 8_000;
+
+/** Resolves to the exit code. The store stays open: whoever opened it closes it. */
+export async function runBot(parts: BotParts): Promise<number> {
+  const { settings, store, decide, paint, log, stopping } = parts;
+  const ended = Promise.withResolvers<number>();
+  stopping.addEventListener('abort', () => ended.resolve(exitCodes.stopped));
+  const fatal = (kind: Fatal, why: string) => {
+    log.error({ kind }, why);
+    parts.say(why);
+    ended.resolve(codeOfFatal[kind]);
+  };
+  const platforms = createPlatforms(parts, fatal);
+  const takeDue = makeTakeDue(store, decide);
+  const outbox = makeOutbox({
+    store,
+    clock: Date.now,
+    route: (to) => routeOf(to, platforms, settings),
+    paint,
+    pacing: makePacing(platformRates),
+    refused: makeTakeRefusal(store, decide),
+    report: (trouble, row) => log.warn({ row: row?.row, attempts: row?.attempts }, trouble),
+    atOnce: sendsAtOnce,
+  });
+  const receive = makeReceive(store, decide);
+  outbox.start();
+  const timekeeper = startTimekeeper({
+    calendar: store.calendar,
+    clock: Date.now,
+    takeDue,
+    report: (trouble) => log.warn({}, trouble),
+  });
+  // A platform that is away keeps trying; the others do not wait for it.
+  for (const platform of platforms) {
+    platform.start(receive).catch((error) => {
+      log.error({ platform: platform.name, trouble: nameOf(error) }, 'a platform could not be started');
+      ended.resolve(exitCodes.failed);
+    });
+  }
+  const code = stopping.aborted ? exitCodes.stopped : await ended.promise;
+  log.info({ code }, 'stopping');
+  await Promise.race([stopAll(), patience()]);
+  return code;
+
+  async function stopAll(): Promise<void> {
+    await Promise.all(platforms.map((platform) => platform.stop()));
+    await timekeeper.stop();
+    await outbox.stop();
+  }
+}
+
+const patience = () => new Promise<void>((resolve) => setTimeout(resolve, stopWithinMs).unref());
+
+function createPlatforms(
+  { settings, store, words, log }: BotParts,
+  onFatal: (kind: Fatal, why: string) => void,
+): PlatformAdapter[] {
+  const platforms: PlatformAdapter[] = [];
+  const around = (name: string): Surroundings => ({
+    links: store.links,
+    words,
+    log,
+    deskCode: settings.deskCode,
+    onFatal,
+    sentParts: (messageId) => store.outbox.sentParts(messageId, name),
+    fetchForeign: async (platform, picture) =>
+      (await platforms.find((one) => one.name === platform)?.fetchPicture(picture)) ?? null,
+  });
+  if (settings.telegram) platforms.push(createTelegram(settings.telegram, around('telegram')));
+  if (settings.discord) platforms.push(createDiscord(settings.discord, around('discord')));
+  return platforms;
+}
+
+/** The desk is where it was claimed; until then its messages wait with every platform that could have it. */
+function routeOf(to: Destination, platforms: PlatformAdapter[], settings: Settings): Adapter[] {
+  switch (to.kind) {
+    case 'owner':
+      return platforms.filter(({ name }) => name === to.platform);
+    case 'desk': {
+      const claimed = platforms.filter((platform) => platform.hasDesk());
+      return claimed.length > 0 ? claimed : platforms;
+    }
+    case 'tips':
+      return platforms.filter(({ name }) =>
+        name === 'telegram' ? settings.telegram?.tipsChannel : settings.discord?.tipsChannel,
+      );
+  }
+}
+
+const nameOf = (error: unknown) => (error instanceof Error ? error.name : typeof error);
