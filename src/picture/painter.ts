@@ -31,7 +31,7 @@ interface Job {
   settle: (painted: Painted | null) => void;
 }
 
-const ownThread = new URL('./paint-worker.ts', import.meta.url);
+const ownThread = new URL('./start-paint-worker.mjs', import.meta.url);
 
 export function startPainter({ words, log, limitMs = 5000, thread = ownThread }: PainterOptions): Painter {
   const waiting: Job[] = [];
