@@ -70,6 +70,7 @@ export const allowed: Readonly<Record<string, Allowed>> = {
       'zod',
       '@resvg/resvg-js',
       'node:fs',
+      'node:module',
       'node:path',
       'node:url',
       'node:worker_threads',
