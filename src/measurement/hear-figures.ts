@@ -21,6 +21,7 @@ export function hearFigures(
   const lone = hearLoneOne(pieces);
   if (lone !== null) return lone;
   const found = findQuantities(pieces, own, asked === 'mm' || asked === null);
+  clearBullets(pieces, found);
   for (const quantity of found) {
     if (asked !== null && quantity.unit !== null && worthOf(quantity.unit).unit !== asked)
       quantity.foreign = true;
@@ -31,6 +32,13 @@ export function hearFigures(
   const unit = asked ?? unitNamed(sorted.kept);
   if (unit === null) return unclear('nothing-understood');
   return new Figures(pieces, sorted, unit, own.decimals).hear();
+}
+
+/** A dash in front of each line is a bullet. */
+function clearBullets(pieces: readonly Piece[], found: readonly Quantity[]): void {
+  const listed = ({ doubtfulSign, from }: Quantity) =>
+    doubtfulSign && (from === 0 || isMark(pieces[from - 1], '\n'));
+  if (found.length >= 2 && found.every(listed)) for (const quantity of found) quantity.doubtfulSign = false;
 }
 
 /** No reading is awaited: a number says by its unit what it is. */
@@ -61,7 +69,8 @@ function hearNone(pieces: readonly Piece[], sorted: Sorted, found: readonly Quan
   if (sorted.kept.length === 0 && (found.some(({ overload }) => overload) || alone('overload-alone'))) {
     return { kind: 'overload' };
   }
-  if (has('no-reading') || alone('no-reading-alone')) return { kind: 'no-reading' };
+  const dark = has('screen') && has('no-reading-alone');
+  if (has('no-reading') || dark || alone('no-reading-alone')) return { kind: 'no-reading' };
   if (sorted.wrongQuantity) return unclear('wrong-quantity');
   if (sorted.referred) return unclear('refers-back');
   return unclear('nothing-understood');
@@ -134,7 +143,8 @@ class Figures {
     }
     const odd = values.find((value) => value?.kind === 'unclear');
     if (odd) return { kind: 'unclear', why: odd.why };
-    if (this.#says('or') || kept.some(({ bound }) => bound)) return unclear('two-meanings');
+    if (this.#says('or') || kept.some(({ bound }) => bound) || isBroken(kept)) return unclear('two-meanings');
+    if (pair && !kept[0]!.hedged && kept[1]!.hedged) return unclear('two-meanings');
     if (this.#wanders()) return this.#span(numbers);
     if (!links.every((link) => looseEnds(link))) return unclear('two-meanings');
     if (pair && links[0]!.some((piece) => isMark(piece, '→'))) return unclear('two-meanings');
@@ -221,6 +231,22 @@ class Figures {
     } as const;
     return known.some(({ echo }) => echo) || this.#sorted.corrected ? { ...series, echo: true } : series;
   }
+}
+
+/** "0.3 4 8" is one figure in pieces; a 1 alone among decimals may be the meter's sign for too much. */
+function isBroken(kept: readonly Quantity[]): boolean {
+  const digit = ({ number, unit }: Quantity) =>
+    number?.whole === true &&
+    unit === null &&
+    /^\d$/u.test((number.numeral?.decimal ?? number.decimal)?.digits ?? '');
+  const decimal = ({ number }: Quantity) => number !== null && !number.whole;
+  if (
+    kept.some(decimal) &&
+    kept.some((one) => digit(one) && (one.number!.numeral?.decimal ?? one.number!.decimal)!.digits === '1')
+  ) {
+    return kept.every(({ unit }) => unit === null);
+  }
+  return kept.length <= 4 && decimal(kept[0]!) && kept.slice(1).every(digit);
 }
 
 const rounded = (value: number) => Number(value.toPrecision(12));

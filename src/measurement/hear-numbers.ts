@@ -125,7 +125,8 @@ function readTypedFraction(pieces: readonly Piece[], from: number): SpokenNumber
   if (mixed !== null && !pieces[from + 1]!.glued) {
     return partOf(integer(from)!, mixed.over, mixed.under, from, from + 4);
   }
-  const joined = isRole(pieces[from + 1], 'joiner') ? fraction(from + 2) : null;
+  const hyphen = isMark(pieces[from + 1], '-') && pieces[from + 1]!.glued && pieces[from + 2]?.glued;
+  const joined = isRole(pieces[from + 1], 'joiner') || hyphen ? fraction(from + 2) : null;
   return joined === null ? null : partOf(integer(from)!, joined.over, joined.under, from, from + 5);
 }
 

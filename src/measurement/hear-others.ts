@@ -24,7 +24,10 @@ export function sortQuantities(
   const measured = withoutListNumbers(pieces, named).filter(({ foreign }) => !foreign);
   const wrongQuantity = named.some(({ foreign }) => foreign);
   const denied = measured.filter((quantity) => !isDenied(pieces, quantity));
-  const settled = denied.filter((quantity, index) => !isElsewhere(pieces, quantity, denied, index));
+  const settled = presentOnly(
+    pieces,
+    denied.filter((quantity, index) => !isElsewhere(pieces, quantity, denied, index)),
+  );
   const overloads = all.filter(({ overload }) => overload);
   const present = [...settled, ...(settled.length > 0 ? overloads : [])].sort((a, b) => a.from - b.from);
   const { kept, corrected } = lastWord(pieces, present);
@@ -104,6 +107,15 @@ function isDenied(pieces: readonly Piece[], { from }: Quantity): boolean {
     if (!isRole(piece, 'article', 'plain', 'filler', 'label', 'hedge')) return false;
   }
   return false;
+}
+
+/** "first 0.35, now 0.41": what is said to be now goes before what is not. */
+function presentOnly(pieces: readonly Piece[], quantities: readonly Quantity[]): readonly Quantity[] {
+  const now = quantities.findIndex((quantity, index) => {
+    const floor = quantities[index - 1]?.to ?? 0;
+    return index > 0 && pieces.slice(floor, quantity.from).some((piece) => isRole(piece, 'now'));
+  });
+  return now === quantities.length - 1 && now > 0 ? quantities.slice(now) : quantities;
 }
 
 /** A target, a change or what was before: said in front of the number, in the same clause; or just behind it. */

@@ -144,6 +144,8 @@ function unitAt(pieces: readonly Piece[], at: number, inches: boolean): TypedUni
   if (text === 'am' || text === 'ps') return glued ? 'other' : null;
   if (meaning.unit !== null) return meaning.unit;
   if (sign !== null) return sign.found.unit ?? 'other';
+  // "first 0.35 second 0.36".
+  if (isRole(piece, 'label') && pieces[at + 1]?.kind === 'numeral') return null;
   return isRole(piece, 'other-quantity') ? 'other' : null;
 }
 
@@ -166,7 +168,12 @@ function withSign(pieces: readonly Piece[], quantity: Quantity, previous: Quanti
     quantity.from = at;
     return;
   }
-  if (!isMark(piece, '-') || (isMark(pieces[at - 1], '/') && isMark(pieces[at - 2], '+'))) return;
+  if (
+    !isMark(piece, '-') ||
+    isMark(pieces[at - 1], '+') ||
+    (isMark(pieces[at - 1], '/') && isMark(pieces[at - 2], '+'))
+  )
+    return;
   const starts = at === 0 || isMark(pieces[at - 1], '\n');
   const touches = pieces[at + 1]!.glued;
   const behindNumber = previous !== undefined && previous.to === at;

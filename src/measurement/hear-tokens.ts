@@ -20,6 +20,8 @@ const time = /\d{1,2}:\d{2}(?::\d{2})?(?![\d.,])/uy;
 const date = /(?:\d{4}([-/.])\d{1,2}\1\d{1,2}|\d{1,2}([-/.])\d{1,2}\2(?:19|20)\d{2})(?!\d)/uy;
 /** The overload sign of a meter's display. */
 const glyph = /(?:[0oO][.,]?[lL]|[.,][0oO][.,]?[lL]|[0oO][.,][0oO]?[lL])(?![\p{L}\p{M}\d'])/uy;
+/** "0.46,1.3": a comma between two decimals parts them. */
+const listed = /\d*\.\d+(?=,\d*\.\d)/uy;
 const numeral = /(?:\d|[.,](?=\d))\d*(?:[.,']\d+)*(?:[eE][-+]?\d{1,2}(?![\d\p{L}]))?/uy;
 /** A letter O, l or I between digits or beside a decimal mark: a slip for 0 or 1. */
 const slipped =
@@ -71,7 +73,7 @@ export function tokenise(text: string): Token[] {
         push('numeral', slip, slip.replace(/[oO]/gu, '0').replace(/[lI|]/gu, '1'), true);
         continue;
       }
-      const digits = take(numeral);
+      const digits = take(listed) ?? take(numeral);
       if (digits !== null) {
         push('numeral', digits);
         continue;

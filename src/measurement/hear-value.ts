@@ -111,7 +111,8 @@ function joinSpoken(parts: readonly Decimal[], typed: TypedUnit | null, asked: U
   const values = parts.map(({ digits }) => Number(digits));
   const joined = (digits: string, place = 0): Decimal => ({ digits, exp: 0, place, negative: false });
   const decimal = (read: Decimal, echo: boolean): Choice => ({ kind: 'decimal', decimal: read, echo });
-  if (values.every((value) => value < 10)) return decimal(joined(values.join('')), typed === null);
+  if (values.every((value) => value < 10))
+    return decimal(joined(values.join('')), typed === null && asked === 'V');
   const [one = 0, two = 0, three] = values;
   const scaled = typed === 'mV' || asked === '1/min';
   if (scaled && values.length === 2 && two >= 10 && two < 100 && one < 100 && (one >= 10 || typed === 'mV')) {
