@@ -1,5 +1,5 @@
 // Giving up with the machine left as it ran before: offers the way back, then puts every part back, one thing at a time.
-import type { Facts } from '../chat/facts.ts';
+import type { Facts, Line } from '../chat/facts.ts';
 import type { Action, Part } from '../procedure/vocabulary.ts';
 import { parts } from '../procedure/vocabulary.ts';
 import { doLines, doneButton } from './ask-stage.ts';
@@ -12,6 +12,7 @@ import { benchOf, type Turn } from './turn.ts';
 /** One thing to put back: what to do, and which part goes in by how much afterwards. */
 interface WayBackStep {
   doing: Action[];
+  words?: Line;
   part?: Part;
   amount?: number;
 }
@@ -31,6 +32,9 @@ function stepsBack(turn: Turn): Record<string, WayBackStep> {
     };
   }
   const turns = setUp.counts['idle-stop'];
+  if (!turns && setUp.rig.idleStop === 'off') {
+    steps.uncounted = { doing: [], words: line('way-back-uncounted') };
+  }
   if (turns !== undefined && turns > 0) {
     steps.stop = {
       doing: setUp.rig.idleStop === 'off' ? [] : ['back-off:idle-stop'],
@@ -56,12 +60,22 @@ export function giveUp(turn: Turn): void {
   const { setUp } = benchOf(turn);
   setUp.heard = null;
   setUp.oddity = null;
-  setUp.doing = [];
+  assumeDone(turn);
   const steps = Object.keys(stepsBack(turn));
   if (steps.length === 0) return endUnset(turn);
   if (steps.length === 1 && steps[0] === 'leads') return startWayBack(turn);
   setUp.step = { kind: 'give-up' };
   askGiveUp(turn);
+}
+
+/** What was asked for last may have been done without a word: it is put back with the rest. */
+function assumeDone(turn: Turn): void {
+  const { setUp } = benchOf(turn);
+  const opening = setUp.doing.filter((action) => /^(loosen|back-off):/.test(action));
+  setUp.rig = afterActions(setUp.rig, opening, turn.scene.now);
+  setUp.doing = [];
+  const part = setUp.loop?.advised?.part;
+  if (part !== undefined && !setUp.touched.includes(part)) setUp.touched.push(part);
 }
 
 export function askGiveUp(turn: Turn): void {
@@ -101,7 +115,7 @@ export function askWayBack(turn: Turn): void {
   bench.setUp.doing = back.doing;
   const facts: Facts = { ask: { kind: 'confirm' } };
   if (back.doing.length > 0) facts.do = back.doing;
-  const lines = doLines(turn, bench, back.doing);
+  const lines = [...doLines(turn, bench, back.doing), ...(back.words ? [back.words] : [])];
   if (back.part && back.amount !== undefined) {
     const { unit } = parts[back.part];
     facts.move = { part: back.part, direction: 'in', amount: back.amount, unit };
@@ -129,7 +143,7 @@ export function wayBackDone(turn: Turn): void {
   setUp.rig = afterActions(setUp.rig, setUp.doing, turn.scene.now);
   setUp.doing = [];
   const [finished, ...left] = step.left;
-  if (finished === 'stop') setUp.rig.idleStop = 'set';
+  if (finished === 'stop' || finished === 'uncounted') setUp.rig.idleStop = 'set';
   if (finished === 'knob') setUp.rig.fastIdle = 'set';
   setUp.step = { kind: 'way-back', left };
   askWayBack(turn);

@@ -66,7 +66,10 @@ function hearText(turn: Turn, message: IncomingMessage, text: string, silent: nu
   }
   if (!state.setUp) return hearInMenu(turn, text);
   if (state.setUp.held) return restate(turn);
-  if (state.offered) return askBack(turn, 'choose-one');
+  if (state.offered) {
+    const typed = typedLabel(turn, text);
+    return typed === null ? askBack(turn, 'choose-one') : decideLink(turn, typed);
+  }
   if (state.setUp.paused || (silent > longSilence && state.setUp.rig.awake)) return comeBack(turn);
   hearAnswer(turn, heard, text);
 }

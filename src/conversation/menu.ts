@@ -87,6 +87,7 @@ export function followLink(turn: Turn, procedure: string | null, machine: string
   const fits = offers.some((one) => one.id === machine);
   if (state.setUp) {
     if (
+      state.setUp.held ||
       procedure === null ||
       !known ||
       (state.setUp.procedure === procedure && (machine === null || state.setUp.machine === machine))
@@ -98,14 +99,7 @@ export function followLink(turn: Turn, procedure: string | null, machine: string
       return restate(turn);
     }
     state.offered = { procedure, machine };
-    return say(turn, {
-      lines: [line('link-replace')],
-      facts: { ask: { kind: 'choice', question: 'replace' } },
-      buttons: [
-        { id: 'keep', label: line('link-keep') },
-        { id: 'replace', label: line('link-start-new') },
-      ],
-    });
+    return askReplace(turn);
   }
   greet(turn);
   if (known && fits && machine !== null) return openSetUp(turn, known.id, machine);
@@ -113,6 +107,18 @@ export function followLink(turn: Turn, procedure: string | null, machine: string
   if (!known) return showMenu(turn);
   state.chosen = known.id;
   showMachines(turn);
+}
+
+/** Keep the open set-up, or start the one that the link names. */
+export function askReplace(turn: Turn): void {
+  say(turn, {
+    lines: [line('link-replace')],
+    facts: { ask: { kind: 'choice', question: 'replace' } },
+    buttons: [
+      { id: 'keep', label: line('link-keep') },
+      { id: 'replace', label: line('link-start-new') },
+    ],
+  });
 }
 
 /** What the owner decided about another start link. */

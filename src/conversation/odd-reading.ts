@@ -272,7 +272,8 @@ export function askCheckAgain(turn: Turn, id: string): void {
   }
   const measure =
     check.ask.kind === 'reading' ? (check.ask.measure as Measure) : (awaited?.measure ?? 'signal-idle');
-  const own = check.ask.kind === 'retake' ? [...doing, ...stageHands(bench)] : doing;
+  const hands = stageHands(bench).filter((action) => !doing.includes(action));
+  const own = check.ask.kind === 'retake' ? [...doing, ...hands] : doing;
   askReading(turn, measure, own, [words], {}, [], { worded: doing });
 }
 

@@ -4,7 +4,7 @@ import { askAgainInLoop } from './adjust.ts';
 import { askStage } from './ask-stage.ts';
 import { showCautions } from './enter-stage.ts';
 import { askGiveUp, askWayBack } from './give-up.ts';
-import { showMenu } from './menu.ts';
+import { askReplace, showMenu } from './menu.ts';
 import { askCheckAgain } from './odd-reading.ts';
 import { line, say } from './say.ts';
 import { askHeard } from './take-reading.ts';
@@ -16,6 +16,7 @@ export function restate(turn: Turn): void {
   if (setUp.held) {
     return say(turn, { lines: [line('held')], buttons: [] });
   }
+  if (turn.state.offered) return askReplace(turn);
   if (setUp.heard) return askHeard(turn, setUp.heard);
   const { step } = setUp;
   switch (step.kind) {

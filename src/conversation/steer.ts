@@ -21,6 +21,8 @@ export function steer(turn: Turn, word: SteeringWord): void {
   }
   const { setUp } = state;
   if (!setUp) return state.offered && (word === 'yes' || word === 'no') ? restate(turn) : showMenu(turn);
+  // Whoever steers on keeps the set-up that is open.
+  if (word === 'back' || word === 'pause' || word === 'stop') state.offered = null;
   switch (word) {
     case 'repeat':
       return where(turn);

@@ -20,8 +20,8 @@ export const benchFigures: Shows = {
   'warm-idle': '0.550',
   'warm-release': '0.550',
   'warm-snap': '0.551',
-  'fast-idle': '14',
-  'idle-stop': '2',
+  'count:fast-idle': '14',
+  'count:idle-stop': '2',
 };
 
 /** The shipped adjustable machine, likewise; its figures are invented. */
@@ -50,7 +50,7 @@ export function answer(play: Play, who: string, asked: Said, shows: Shows): Said
     case 'choice':
       return play.choose(who, shows[ask.question] ?? asked.choices[0]!.id);
     case 'count':
-      return play.text(who, shows[ask.part] ?? '2');
+      return play.text(who, shows[`count:${ask.part}`] ?? '2');
     case 'target':
     case 'reading':
     case 'readings': {

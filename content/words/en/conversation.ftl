@@ -205,7 +205,7 @@ caution-fuel-and-heat = Cold engine only. No flame or spark near fuel.
 caution-battery-care = Rings and watch off. Keep the leads apart: a short can burn you.
 caution-back-probing = Slide thin pins in along the wire seals. Never pierce a wire.
     Keep the pins apart: supply on ground can kill the control unit.
-caution-waking = Neutral, hands clear: a starter button may crank it.
+caution-waking = Engine off, neutral, hands clear: a starter button may crank it.
     Anything warm, smoke, or a pump that runs on: unplug it and tell me.
 caution-stops-off = While the stops are off, nobody presses the starter.
 caution-loose-sensor = While the sensor is loose, nobody presses the starter. Fingers clear of the throttle plate.
@@ -238,6 +238,7 @@ come-back-pins = Look first that both pins still sit where they were.
 awake-too-long = It has been awake for { $minutes } minutes. Spare the battery.
 
 give-up = Shall we put everything back as it was?
+way-back-uncounted = The idle stop was not counted. Turn it in until it just touches. It won't idle as before: don't ride it yet.
 give-up-restore = Put it back
 give-up-leave = Leave it as it is
 give-up-go-on = Go on with the job

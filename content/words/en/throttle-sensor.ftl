@@ -79,10 +79,10 @@ throttle-sensor-free-play = You should feel a little slack at the grip before an
 throttle-sensor-bars-free = The throttle must not be pulled at either end.
 
 throttle-sensor-supply-leads = For that, unplug the connector { $connector }, push the pins in along the wire seals, and plug it in again. Then meter on.
-throttle-sensor-supply = Engine off.
-throttle-sensor-pump = The fuel pump hums when it wakes. Does it stop after a few seconds?
-throttle-sensor-pump-stops = It stops
-throttle-sensor-pump-no-pump = I hear no pump
+throttle-sensor-supply = Listen for the fuel pump as it wakes.
+throttle-sensor-pump = Did the pump hum, and stop after a few seconds?
+throttle-sensor-pump-stops = It stopped
+throttle-sensor-pump-no-pump = I heard no pump
 throttle-sensor-pump-runs-on = It keeps running
 throttle-sensor-signal-leads = Black is there already: only red moves.
 
