@@ -304,9 +304,9 @@ function readSpokenFraction(pieces: readonly Piece[], from: number): SpokenNumbe
   let to = at + 1;
   // "half a volt", "a quarter of an inch": a unit behind it makes it a number, or the "a" in front.
   let ahead = to;
-  while (ahead < to + 3 && (isRole(pieces[ahead], 'article', 'plain') || isMark(pieces[ahead], '-'))) ahead++;
+  while (ahead < to + 3 && (isRole(pieces[ahead], 'article', 'plain', 'between') || isMark(pieces[ahead], '-'))) ahead++;
   const unit = pieces[ahead]?.meaning.unit ?? pieces[ahead]?.sign?.found.unit ?? null;
-  if (unit !== null) to = ahead;
+  if (unit !== null || isRole(pieces[ahead], 'other-quantity')) to = ahead;
   else if (!led || (under <= 4 && counted === null)) return null;
   return partOf(0, counted ?? 1, under, from, to);
 }

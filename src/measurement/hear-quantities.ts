@@ -77,6 +77,12 @@ function withUnit(
 ): Quantity {
   const quantity: Quantity = { ...blank, number, echo: number.echo, from: number.from, to: number.to };
   let at = number.to;
+  // "1/4 of a turn".
+  if (number.denominator !== null) {
+    let ahead = at;
+    while (ahead < at + 3 && isRole(pieces[ahead], 'plain', 'article', 'between')) ahead++;
+    if (ahead > at && unitAt(pieces, ahead, inches) !== null) at = ahead;
+  }
   // "0.35-volt", "1450-rpm".
   if (isMark(pieces[at], '-') && pieces[at]!.glued && pieces[at + 1]?.glued && unitAt(pieces, at + 1, inches))
     at++;

@@ -151,7 +151,8 @@ function checkBare(
   const { value } = taken;
   const size = Math.abs(value);
   const whole = quantity.number!.whole;
-  if (quantity.number!.denominator && asked === 'mm') return unclear('two-meanings');
+  // "three quarters" of what? "12 1/2" is plain.
+  if (quantity.number!.denominator && (asked === 'mm' || size < 1)) return unclear('two-meanings');
   switch (asked) {
     case 'V': {
       if (whole && quantity.number!.juxtaposed && decimal.exp === 0) return bareVolts(taken);
