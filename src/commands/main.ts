@@ -40,6 +40,9 @@ function usage(named: string | undefined): string {
   return [first, 'The commands are:', ...known, ''].join('\n');
 }
 
+// Whoever read our output has gone, as `head` does: there is nothing left to say.
+process.stdout.on('error', () => process.exit(1));
+
 const [name, ...args] = process.argv.slice(2);
 const command = name === undefined ? undefined : commands[name];
 if (command === undefined) {

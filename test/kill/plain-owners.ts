@@ -65,7 +65,8 @@ function atTheDesk(_: readonly Answer[], number: (line: Record<string, unknown>)
   return [number({ ...staff, text: 'help' })];
 }
 
-function answer(heard: readonly Answer[], complaint: string): Record<string, unknown> {
+/** What an owner with this complaint says to what they were asked last. */
+export function answer(heard: readonly Answer[], complaint: string): Record<string, unknown> {
   const asking = heard.findLast(({ facts }) => facts?.ask !== undefined);
   if (asking === undefined) return { text: 'hello' };
   const ask = asking.facts?.ask as Ask;
