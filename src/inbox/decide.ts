@@ -7,6 +7,7 @@ import type { Lexicon } from '../measurement/lexicon.ts';
 import type { Content } from '../procedure/content.ts';
 import type { Arrival, CaseRow, Decide, Decision, Loaded } from '../store/store.ts';
 import { chooseLanguage } from '../words/choose-language.ts';
+import { keepSpoken } from '../words/keep-spoken.ts';
 import { label, render } from '../words/render.ts';
 import type { Wording } from '../words/wording.ts';
 
@@ -125,7 +126,8 @@ function caseRowOf({ state, scene, erase }: Turn): CaseRow | null {
 
 /** The words of one message. What content or a person brought as plain text stays as it is. */
 function put(saying: Saying, wording: Wording): OutgoingMessage {
-  const facts: Facts = saying.facts;
+  const { lines, ...said } = saying.facts;
+  const facts: Facts = lines ? { ...said, lines: keepSpoken(lines, wording) } : said;
   return {
     id: saying.id,
     edit: saying.edit,
