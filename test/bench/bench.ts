@@ -45,7 +45,7 @@ async function measureAll(wanted: Set<string> | null, options: BenchOptions): Pr
     const exported = (await import(pathToFileURL(path).href)) as Record<string, Measure>;
     const measured = await exported[measure]?.(options);
     if (measured === undefined) throw new Error(`${file} exports no ${measure}`);
-    results.push(...measured.filter(({ id }) => wanted === null || wanted.has(id)));
+    results.push(...measured.filter(({ id }) => wanted === null || wanted.has(id.split('-')[0] ?? id)));
   }
   return results;
 }

@@ -14,7 +14,7 @@ import {
 } from './one-kilobyte.ts';
 
 const connections = 4;
-const chats = 250;
+const chats = 100;
 const progress = { bench: { parts: ['1'], whole: true } };
 
 let counted = 0;
@@ -139,7 +139,7 @@ async function leaseRate(store: Store, databaseUrl: string, rows: number): Promi
 
 export async function measurePostgresTurn(options: BenchOptions = {}): Promise<BenchResult[]> {
   const rounds = options.quick ? 3 : 5;
-  const ms = options.quick ? 500 : 1200;
+  const ms = options.quick ? 400 : 1200;
   const server = await startPostgres();
   const stores: Store[] = [];
   const pools: pg.Pool[] = [];

@@ -2,7 +2,7 @@
 
 import { manyStages, ourStep, readingsOf, type Step, stages } from './bench-procedure.ts';
 import { largestState } from './largest-state.ts';
-import { alternate, type BenchOptions, type BenchResult, median, result } from './measure.ts';
+import { alternate, type BenchOptions, type BenchResult, median, result, rounded } from './measure.ts';
 import { reducerStep, replayed, xstateStep } from './step-peers.ts';
 
 /** Texts of a whole job, the first of which starts it. */
@@ -131,8 +131,8 @@ export async function measurePureStep(options: BenchOptions = {}): Promise<Bench
         other: times.ours,
         goal: '>= 30',
       }),
-      ours: median(times.ours),
-      other: median(times.replay),
+      ours: rounded(median(times.ours)),
+      other: rounded(median(times.replay)),
       ratio: Math.round(replayTimes),
     },
     result({
