@@ -34,6 +34,7 @@ export function choose(turn: Turn, choice: string): void {
       if (choice === 'restore') return startWayBack(turn);
       if (choice === 'leave') return leaveAsIs(turn);
       setUp.step = { kind: 'stage' };
+      if (setUp.held) return restate(turn);
       return askStage(turn);
     case 'way-back':
       return wayBackDone(turn);

@@ -13,6 +13,12 @@ export interface Awaited {
 /** Null where the moment asks for no reading. */
 export function awaitedOf(bench: Bench): Awaited | null {
   const { setUp, stage } = bench;
+  const { asked } = setUp;
+  // What staff ask for comes before all else; otherwise nothing is read while they hold the set-up.
+  if (asked) {
+    if (asked.kind !== 'reading' || asked.cautions.length > 0) return null;
+    return { measure: asked.measure, situation: asked.situation, count: 1 };
+  }
   if (setUp.held) return null;
   const { step } = setUp;
   if (step.kind === 'check') {

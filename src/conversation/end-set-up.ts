@@ -51,7 +51,7 @@ function close(turn: Turn, bench: Bench, result: RecordFact['result']): void {
     record.baseline =
       setUp.readings['signal-closed-stop@closed']?.result === 'pass' ? 'checked' : 'not-checked';
   }
-  const [acceptedBy] = Object.values(setUp.accepted);
+  const acceptedBy = Object.values(setUp.accepted)[0]?.by;
   if (acceptedBy !== undefined) record.acceptedBy = acceptedBy;
 
   const lines: Line[] = [

@@ -11,7 +11,7 @@ import { type Bench, benchOf, type Turn } from './turn.ts';
 const farthest = 500;
 
 /** Enters this stage, or the first after it that applies; null ends the set-up. */
-export function enterStage(turn: Turn, from: Stage | null): void {
+export function enterStage(turn: Turn, from: Stage | null, cautions: readonly string[] = []): void {
   const bench = benchOf(turn);
   let stage = from;
   for (let passed = 0; stage && passed < farthest; passed += 1) {
@@ -20,7 +20,7 @@ export function enterStage(turn: Turn, from: Stage | null): void {
       stage = stageBelow(bench.procedure, stage);
       continue;
     }
-    if (stage.conclude === undefined) return arriveAt(turn, bench, stage);
+    if (stage.conclude === undefined) return arriveAt(turn, bench, stage, cautions);
     bench.setUp.finding = stage.conclude;
     carry(turn, [line(`${bench.procedure.id}-${stage.id}`)]);
     stage = stageAfter(bench.procedure, stage);
@@ -36,10 +36,28 @@ export function enterNext(turn: Turn): void {
 
 /** A stage by its id; the start list is gone through before anything that lies behind it. */
 export function jumpTo(turn: Turn, id: string): void {
+  enterStage(turn, landing(turn, id));
+}
+
+/** Where a jump to this stage leads: there, or to the item of the start list that is open before it. */
+export function landing(turn: Turn, id: string): Stage {
   const { procedure } = benchOf(turn);
   const wanted = stageOf(procedure, id);
   if (!wanted) throw new Error(`Procedure ${procedure.id} has no stage ${id}.`);
-  enterStage(turn, openStartItemBefore(turn, wanted) ?? wanted);
+  return openStartItemBefore(turn, wanted) ?? wanted;
+}
+
+/** A jump past stages that were never gone through; their cautions are shown before anything is done. */
+export function jumpAhead(turn: Turn, id: string): void {
+  const { procedure, setUp } = benchOf(turn);
+  const stage = landing(turn, id);
+  const before = procedure.stages.slice(0, procedure.stages.indexOf(stage));
+  const cautions = before.flatMap((one) => [...one.cautions, ...(one.adjust?.cautions ?? [])]);
+  enterStage(
+    turn,
+    stage,
+    [...new Set(cautions)].filter((one) => !setUp.acknowledged.includes(one)),
+  );
 }
 
 /** The first item of the start list that stands before this stage and is not confirmed. */
@@ -52,7 +70,7 @@ function openStartItemBefore(turn: Turn, wanted: Stage): Stage | undefined {
   return list.find((stage) => applies(bench, stage) && bench.setUp.passed[stage.id] === undefined);
 }
 
-function arriveAt(turn: Turn, bench: Bench, stage: Stage): void {
+function arriveAt(turn: Turn, bench: Bench, stage: Stage, besides: readonly string[]): void {
   const { setUp } = bench;
   setUp.stage = stage.id;
   setUp.loop = null;
@@ -62,7 +80,9 @@ function arriveAt(turn: Turn, bench: Bench, stage: Stage): void {
   setUp.oddity = null;
   // Doing an item of the start list again, or one that lies before it, makes the rest of the list worth nothing.
   if (setUp.been.at(-1) !== stage.id) setUp.been = [...setUp.been, stage.id].slice(-80);
-  const cautions = stage.cautions.filter((caution) => !setUp.acknowledged.includes(caution));
+  const cautions = [...new Set([...besides, ...stage.cautions])].filter(
+    (caution) => !setUp.acknowledged.includes(caution),
+  );
   if (cautions.length > 0) return showCautions(turn, cautions, 'stage');
   setUp.step = { kind: 'stage' };
   askStage(turn);

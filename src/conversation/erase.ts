@@ -1,5 +1,7 @@
 // Erases everything about an owner when they ask for it and confirm; the store removes what the decision names.
 
+import { isOpen } from '../desk/case.ts';
+import { blankCard } from './desk-card.ts';
 import { restate } from './restate.ts';
 import { line, say } from './say.ts';
 import type { Turn } from './turn.ts';
@@ -20,6 +22,10 @@ export function decideErase(turn: Turn, yes: boolean): void {
   turn.state.erasing = false;
   if (!yes) return restate(turn);
   turn.erase = true;
+  const { case: one } = turn.state;
+  // Whoever is in the middle of it learns why it is gone; the card no longer says whose it was.
+  if (one && (isOpen(one) || one.card)) blankCard(turn, one);
   turn.state.setUp = null;
+  turn.state.case = null;
   say(turn, { lines: [line('erased')] });
 }

@@ -55,12 +55,16 @@ function stepsBack(turn: Turn): Record<string, WayBackStep> {
   return steps;
 }
 
+/** Whether anything was changed, or is in the way, that could be put back. */
+export const canPutBack = (turn: Turn): boolean => Object.keys(stepsBack(turn)).length > 0;
+
 /** The owner wants to stop. What was changed is offered to be put back first. */
 export function giveUp(turn: Turn): void {
   const { setUp } = benchOf(turn);
   setUp.heard = null;
   setUp.oddity = null;
   assumeDone(turn);
+  setUp.paused = false;
   const steps = Object.keys(stepsBack(turn));
   if (steps.length === 0) return endUnset(turn);
   if (steps.length === 1 && steps[0] === 'leads') return startWayBack(turn);
@@ -79,13 +83,15 @@ function assumeDone(turn: Turn): void {
 }
 
 export function askGiveUp(turn: Turn): void {
+  const held = benchOf(turn).setUp.held;
   say(turn, {
     lines: [line('give-up')],
     facts: { ask: { kind: 'choice', question: 'way-back' } },
     buttons: [
       { id: 'restore', label: line('give-up-restore') },
       { id: 'leave', label: line('give-up-leave') },
-      { id: 'go-on', label: line('give-up-go-on') },
+      // While a person holds it, nobody goes on past them.
+      held ? { id: 'wait', label: line('give-up-wait') } : { id: 'go-on', label: line('give-up-go-on') },
     ],
   });
 }

@@ -1,15 +1,18 @@
 // One message of an owner, understood and answered: safety first, then the desk, then the steering words, then what is awaited.
 import type { IncomingMessage } from '../chat/incoming-message.ts';
-import { isOpen } from '../desk/case.ts';
+import { isOpen, isTaken } from '../desk/case.ts';
 import { hear } from '../measurement/hear.ts';
 import type { Heard } from '../measurement/heard.ts';
 import type { Unit } from '../measurement/unit.ts';
 import { answerNumber, choose } from './answer.ts';
 import { awaitedOf } from './awaited.ts';
 import { isCommandWord } from './command-words.ts';
-import { relayToDesk } from './desk-relay.ts';
+import { relayPress, relayToDesk } from './desk-relay.ts';
 import { askErase, decideErase } from './erase.ts';
 import { unitOf } from './fill-in.ts';
+import { giveUp } from './give-up.ts';
+import { hearBesideStaff, pressBesideStaff } from './hear-beside-staff.ts';
+import { isHandsOff, isHeld, sayHeld } from './held.ts';
 import { chooseInMenu, decideLink, followLink, showMenu, typedChoice } from './menu.ts';
 import { raiseFlag } from './raise-flag.ts';
 import { restate } from './restate.ts';
@@ -28,15 +31,19 @@ export function hearOwner(turn: Turn, message: IncomingMessage): void {
   if (state.setUp) state.setUp.touchedAt = scene.now;
   switch (body.kind) {
     case 'start':
+      if (isTaken(state.case) || (state.setUp && isHeld(state.setUp))) return sayHeld(turn);
       return followLink(turn, body.procedure, body.machine);
     case 'choice':
       return hearChoice(turn, body.choice, body.of);
     case 'picture':
-      relayToDesk(turn, message, null);
       if (body.caption.trim() !== '') return hearText(turn, message, body.caption, silent);
+      relayToDesk(turn, message);
+      if (isTaken(state.case)) return;
       carry(turn, [line(isOpen(state.case) ? 'picture-passed-on' : 'picture-kept')]);
-      return state.setUp && !state.setUp.held ? restate(turn) : sayCarried(turn);
+      return state.setUp && !isHeld(state.setUp) ? restate(turn) : sayCarried(turn);
     case 'edited':
+      relayToDesk(turn, message);
+      if (isTaken(state.case)) return;
       carry(turn, [line('edited')]);
       return state.setUp ? restate(turn) : showMenu(turn);
     case 'text':
@@ -49,23 +56,25 @@ function hearText(turn: Turn, message: IncomingMessage, text: string, silent: nu
   const lexicons = scene.lexicons(state.language);
   const heard = hear(text, awaitedUnit(turn), lexicons);
   if (heard.kind === 'red-flag') {
-    relayToDesk(turn, message, null);
+    relayToDesk(turn, message);
     return raiseFlag(turn, heard.flag);
   }
   if (state.erasing) return decideErase(turn, heard.kind === 'word' && heard.word === 'yes');
   if (isCommandWord(text, 'erase')) return askErase(turn);
   if (isOpen(state.case)) {
-    relayToDesk(turn, message, heard);
-    // While a person has the chat the program is silent, but for what they ask of it.
-    if (state.case.state === 'taken' && !state.case.asking) return;
+    relayToDesk(turn, message);
+    if (isTaken(state.case)) return hearBesideStaff(turn, heard, text);
   }
   if (heard.kind === 'word') {
-    if (state.setUp?.held && heard.word !== 'human' && heard.word !== 'stop') return restate(turn);
+    if (state.setUp && isHeld(state.setUp) && heard.word !== 'human') {
+      if (heard.word === 'stop' && !isHandsOff(state.case)) return giveUp(turn);
+      return sayHeld(turn);
+    }
     if (state.setUp?.paused && heard.word !== 'stop' && heard.word !== 'human') return comeBack(turn);
     return steer(turn, heard.word);
   }
   if (!state.setUp) return hearInMenu(turn, text);
-  if (state.setUp.held) return restate(turn);
+  if (isHeld(state.setUp)) return sayHeld(turn);
   if (state.offered) {
     const typed = typedLabel(turn, text);
     return typed === null ? askBack(turn, 'choose-one') : decideLink(turn, typed);
@@ -125,18 +134,23 @@ function hearInMenu(turn: Turn, text: string): void {
 /** A button acts only while it is the latest one; an older press is answered kindly and changes nothing. */
 function hearChoice(turn: Turn, choice: string, of: string | null): void {
   const { state } = turn;
+  relayPress(turn, choice);
   const current = state.latest;
   const isCurrent =
     current !== null && (of === null || of === current.id) && current.choices.includes(choice);
   if (!isCurrent) {
     carry(turn, [line(state.setUp || state.menu ? 'button-stale' : 'button-over')]);
-    return state.setUp?.held ? sayCarried(turn) : restate(turn);
+    if (isTaken(state.case)) return sayHeld(turn);
+    return state.setUp && isHeld(state.setUp) ? sayCarried(turn) : restate(turn);
   }
   if (state.erasing) return decideErase(turn, choice === 'yes');
+  if (isTaken(state.case)) return pressBesideStaff(turn, choice);
   if (state.offered) return decideLink(turn, choice);
   if (!state.setUp) return state.menu === null ? showMenu(turn) : chooseInMenu(turn, choice);
-  if (state.setUp.paused && !state.setUp.held) return comeBack(turn);
-  if (state.setUp.held) return restate(turn);
+  if (isHeld(state.setUp)) {
+    return choice === 'put-back' && !isHandsOff(state.case) ? giveUp(turn) : sayHeld(turn);
+  }
+  if (state.setUp.paused) return comeBack(turn);
   choose(turn, choice);
 }
 

@@ -23,13 +23,36 @@ export function limitsFor(bench: Bench, measure: string, situation: string | nul
   const tolerance = target.tolerance ?? null;
   if (manual !== undefined && tolerance !== null && target.like === undefined) {
     const window = windowOf({ ...target, centre: manual }, manual);
-    return window && { target: { ...target, source: 'owner' }, window: scaled(bench, target, window) };
+    return (
+      window && {
+        target: { ...target, source: 'owner' },
+        window: widened(bench, measure, situation, target, scaled(bench, target, window)),
+      }
+    );
   }
   const reference =
     target.like === undefined ? null : (referenceFor(bench, target.like, situation)?.value ?? null);
   const window = windowOf(target, reference);
   if (!window) return null;
-  return { target, window: scaled(bench, target, window) };
+  return { target, window: widened(bench, measure, situation, target, scaled(bench, target, window)) };
+}
+
+/** What staff accepted is right from then on, as far about as any other figure would be. */
+function widened(
+  { setUp }: Bench,
+  measure: string,
+  situation: string | null,
+  target: Target,
+  window: Window,
+): Window {
+  const accepted = setUp.accepted[readingKey(measure, situation)];
+  if (!accepted) return window;
+  const about = target.tolerance ?? 0;
+  const round = (value: number) => Number(value.toFixed(12));
+  return {
+    low: window.low === null ? null : Math.min(window.low, round(accepted.value - about)),
+    high: window.high === null ? null : Math.max(window.high, round(accepted.value + about)),
+  };
 }
 
 /** The latest reading of the measure that another goes by: in the same situation, else the newest of all. */

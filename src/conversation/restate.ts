@@ -4,18 +4,18 @@ import { askAgainInLoop } from './adjust.ts';
 import { askStage } from './ask-stage.ts';
 import { showCautions } from './enter-stage.ts';
 import { askGiveUp, askWayBack } from './give-up.ts';
+import { isHeld, sayHeld } from './held.ts';
 import { askReplace, showMenu } from './menu.ts';
 import { askCheckAgain } from './odd-reading.ts';
-import { line, say } from './say.ts';
+import { sayAsked } from './staff-ask.ts';
 import { askHeard } from './take-reading.ts';
 import type { Turn } from './turn.ts';
 
 export function restate(turn: Turn): void {
   const { setUp } = turn.state;
   if (!setUp) return showMenu(turn);
-  if (setUp.held) {
-    return say(turn, { lines: [line('held')], buttons: [] });
-  }
+  if (setUp.asked && !setUp.heard) return sayAsked(turn, setUp.asked);
+  if (isHeld(setUp) && !setUp.heard) return sayHeld(turn);
   if (turn.state.offered) return askReplace(turn);
   if (setUp.heard) return askHeard(turn, setUp.heard);
   const { step } = setUp;

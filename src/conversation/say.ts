@@ -1,7 +1,7 @@
 // Makes the messages of a turn: to the owner, with what was carried in front, and to the desk; for every part of the conversation.
 import type { CaseFact, Facts, Line } from '../chat/facts.ts';
 import type { PictureRequest } from '../chat/outgoing-message.ts';
-import type { Case } from '../desk/case.ts';
+import { type Case, isOpen } from '../desk/case.ts';
 import type { Button, Turn } from './turn.ts';
 
 export interface Message {
@@ -32,6 +32,7 @@ export function say(turn: Turn, message: Message): void {
     facts.procedure = state.setUp.procedure;
     facts.stage = state.setUp.stage;
   }
+  if (isOpen(state.case)) facts.case ??= caseFact(turn, state.case);
   const id = nextId(turn);
   const buttons = message.buttons ?? [];
   // A message that asks makes every earlier button stale, also where it offers none itself.

@@ -2,7 +2,7 @@
 import type { Case } from '../desk/case.ts';
 import type { Seen, Weights } from '../diagnosis/evidence.ts';
 import type { Trial } from '../measurement/learn-part.ts';
-import type { Action } from '../procedure/vocabulary.ts';
+import type { Action, Measure } from '../procedure/vocabulary.ts';
 import { type Rig, rigAtStart } from './rig.ts';
 
 export const stateVersion = 1;
@@ -76,6 +76,26 @@ export interface Loop {
   doubted: boolean;
 }
 
+/** A reading beside the straight path, for the desk: struck and why, or asked for by staff. */
+export interface Aside {
+  measure: string;
+  situation: string | null;
+  typed: string;
+  value: number | null;
+  resolution: number;
+  low: number | null;
+  high: number | null;
+  why: 'asked' | 'asleep' | 'implausible' | 'unclear';
+  /** The number of the reading. */
+  at: number;
+}
+
+/** What staff had the program ask, besides the set-up's own questions; the cautions left stand before it. */
+export type Asked = { check: string | null; cautions: string[]; by: string } & (
+  | { kind: 'reading'; measure: Measure; situation: string | null }
+  | { kind: 'question'; question: string }
+);
+
 export interface SetUp {
   /** The short code by which staff find it. */
   code: string;
@@ -135,8 +155,10 @@ export interface SetUp {
     retakes: number;
     settled: boolean;
   } | null;
-  /** Values accepted by staff: measure and situation, and by whom. */
-  accepted: Record<string, string>;
+  /** Values accepted by staff, by measure and situation. */
+  accepted: Record<string, { by: string; value: number }>;
+  asides: Aside[];
+  asked: Asked | null;
   /** The desk holds the set-up: nothing goes on until it is given back. */
   held: boolean;
 }
@@ -206,6 +228,8 @@ export function newSetUp(
     evidence: {},
     oddity: null,
     accepted: {},
+    asides: [],
+    asked: null,
     held: false,
   };
 }

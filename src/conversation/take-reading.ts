@@ -28,6 +28,7 @@ import { pictureOfSweep } from './picture-subjects.ts';
 import { restate } from './restate.ts';
 import { afterActions } from './rig.ts';
 import { carry, line, say } from './say.ts';
+import { takeAsked } from './staff-ask.ts';
 import type { Kept } from './state.ts';
 import { judgeSweep } from './sweep.ts';
 import { type Bench, benchOf, type Turn } from './turn.ts';
@@ -125,6 +126,7 @@ export function takeSeen(turn: Turn, seen: Seen, typed: string): void {
   const { setUp } = bench;
   const awaited = awaitedOf(bench);
   if (!awaited) return restate(turn);
+  if (setUp.asked?.kind === 'reading') return takeAsked(turn, bench, setUp.asked, seen, typed);
   if (awaited.count > 1) return takeSeries(turn, bench, awaited, seen, typed);
   setUp.rig = afterActions(setUp.rig, setUp.doing, turn.scene.now);
   setUp.doing = [];

@@ -1,8 +1,12 @@
 // The state machine: a conversation's state and one event in, the next state and what is said and written out; pure, called by the inbox.
 import type { IncomingMessage } from '../chat/incoming-message.ts';
+import { isOpen, keepWords } from '../desk/case.ts';
+import { quoteWords } from '../desk/quote.ts';
 import { fallDue } from './fall-due.ts';
+import { finishTurn } from './finish-turn.ts';
 import { hearOwner } from './hear-owner.ts';
 import { hearStaff } from './hear-staff.ts';
+import { caseFact, line, tellDesk } from './say.ts';
 import { type Conversation, newConversation, stateVersion } from './state.ts';
 import { type Scene, startTurn, type Turn } from './turn.ts';
 
@@ -30,15 +34,19 @@ export function transition(scene: Scene, state: Conversation | null, event: Even
       owner.chat = message.chat;
       owner.name = message.name ?? owner.name;
       turn.state.language = event.language;
+      const before = turn.state.case?.state;
       hearOwner(turn, message);
+      keepCallingWords(turn, message, before);
       break;
     }
     case 'due':
       fallDue(turn);
       break;
     case 'refused':
+      hearRefusal(turn, event);
       break;
   }
+  finishTurn(turn);
   return turn;
 }
 
@@ -47,10 +55,26 @@ export function dueAt(state: Conversation, awakeMinutes: number | null): number 
   const instants: number[] = [];
   if (state.case?.remindAt != null) instants.push(state.case.remindAt);
   const rig = state.setUp?.rig;
-  if (rig?.awakeSince != null && rig.engine === 'off' && awakeMinutes !== null && !state.setUp?.paused) {
+  if (rig?.awakeSince != null && rig.engine === 'off' && awakeMinutes !== null) {
     instants.push(rig.awakeSince + awakeMinutes * 60_000);
   }
   return instants.length === 0 ? null : Math.min(...instants);
+}
+
+/** What was said when a person was called belongs to the case as well. */
+function keepCallingWords({ state }: Turn, { body }: IncomingMessage, before: string | undefined): void {
+  if (!isOpen(state.case) || before === 'waiting' || before === 'taken') return;
+  if (body.kind === 'text') keepWords(state.case, quoteWords(body.text));
+}
+
+/** The desk hears of what does not arrive; what cannot reach the desk's own channel is the operator's to mend. */
+function hearRefusal(turn: Turn, { to, why }: Extract<Event, { kind: 'refused' }>): void {
+  const one = turn.state.case;
+  if (to !== 'owner' || !isOpen(one)) return;
+  tellDesk(turn, one.id, {
+    lines: [line('desk-unreachable', { why })],
+    facts: { case: caseFact(turn, one) },
+  });
 }
 
 function begin(event: Event): Conversation {

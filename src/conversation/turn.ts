@@ -19,8 +19,12 @@ export interface Scene {
   /** The content that a set-up is pinned to. */
   contentAt: (hash: string) => Content;
   lexicons: (language: string) => readonly Lexicon[];
-  /** Whether somebody is at the desk now, and when next. */
-  desk: { open: boolean; opensAt: number | null };
+  /** Whether somebody is at the desk now, when next, and the day that was called off. */
+  desk: { readonly open: boolean; readonly opensAt: number | null; readonly closedOn: string | null };
+  /** The whole table of readings, while a case is open. */
+  readings: readonly TakenReading[];
+  /** So many messages of one owner are taken in a minute; null where that is not limited. */
+  mostPerMinute: number | null;
 }
 
 /** A button: its id, and its label as words or as a name that content brings. */
@@ -77,6 +81,8 @@ export interface Turn {
   carriedPicture: PictureRequest | null;
   /** The owner asked to be forgotten. */
   erase: boolean;
+  /** The case as it was when the turn began, as text. */
+  caseWas: string;
 }
 
 /** A set-up with the content that it is pinned to, looked up once. */
@@ -99,6 +105,7 @@ export function startTurn(scene: Scene, state: Conversation): Turn {
     carriedFacts: {},
     carriedPicture: null,
     erase: false,
+    caseWas: JSON.stringify(state.case),
   };
 }
 

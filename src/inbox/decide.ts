@@ -1,11 +1,23 @@
 // Makes of what was loaded and what arrived one decision: understood, moved on, put into words; pure, called by the store inside its transaction.
 import type { Facts, Line } from '../chat/facts.ts';
 import type { OutgoingMessage, PictureRequest } from '../chat/outgoing-message.ts';
+import { caseRecord } from '../conversation/case-record.ts';
+import { isCaseChanged } from '../conversation/finish-turn.ts';
+import { type DeskState, hearDesk } from '../conversation/hear-desk.ts';
 import { dueAt, type Event, readState, transition } from '../conversation/transition.ts';
-import type { Saying, Scene, Turn } from '../conversation/turn.ts';
+import type { Saying, Scene, TakenReading, Turn } from '../conversation/turn.ts';
+import { isOpen } from '../desk/case.ts';
+import { isOpenAt, opensNext } from '../desk/opening-hours.ts';
 import type { Lexicon } from '../measurement/lexicon.ts';
 import type { Content } from '../procedure/content.ts';
-import type { Arrival, CaseRow, Decide, Decision, Loaded } from '../store/store.ts';
+import {
+  type Arrival,
+  type CaseRow,
+  type Decide,
+  type Decision,
+  deskKey,
+  type Loaded,
+} from '../store/store.ts';
 import { chooseLanguage } from '../words/choose-language.ts';
 import { keepSpoken } from '../words/keep-spoken.ts';
 import { label, render } from '../words/render.ts';
@@ -22,6 +34,8 @@ export interface Knowledge {
   wordingFor: (language: string, hash: string) => Wording;
   /** The owner's language first, English second. */
   lexicons: (language: string) => readonly Lexicon[];
+  /** So many messages of one owner are taken in a minute; left out where that is not limited, as in pipe mode. */
+  mostPerMinute?: number;
 }
 
 /** A set-up is pinned to content that this process has not brought yet; whoever takes the turn brings it and tries again. */
@@ -36,6 +50,7 @@ export class MissingEdition extends Error {
 
 export function makeDecide(knowledge: Knowledge): Decide {
   return (loaded, arrival) => {
+    if (loaded.key === deskKey) return decideForDesk(knowledge, loaded, arrival);
     const state = readState(loaded.state);
     const turn = transition(sceneOf(knowledge, loaded), state, eventOf(knowledge, arrival));
     return decisionOf(turn, knowledge.wordingFor);
@@ -53,7 +68,34 @@ function eventOf({ current, languages }: Knowledge, arrival: Arrival): Event {
   return { kind: 'message', message, language };
 }
 
-function sceneOf({ current, contentAt, lexicons }: Knowledge, loaded: Loaded): Scene {
+function decideForDesk(knowledge: Knowledge, loaded: Loaded, arrival: Arrival): ReturnType<Decide> {
+  const { current } = knowledge;
+  const { now, number, openCases } = loaded;
+  const stored = loaded.state as DeskState | null;
+  const nothing = { readings: [], caseRow: null, records: [] };
+  if (arrival.kind === 'refused') {
+    return { ...nothing, state: stored, messages: [], dueAt: stored?.summaryAt ?? null };
+  }
+  const message = arrival.kind === 'message' ? arrival.message : null;
+  const turn = hearDesk(
+    { now, number, current, openCases, archive: loaded.archive ?? null },
+    stored,
+    message,
+  );
+  if (turn.needsArchive) return { needs: 'archive' };
+  return {
+    ...nothing,
+    state: turn.state,
+    messages: turn.said.map((saying) => put(saying, knowledge.wordingFor(saying.language, current.hash))),
+    dueAt: turn.state.summaryAt,
+    // Its lists name owners, who may have themselves erased: no copy stays.
+    passing: true,
+  };
+}
+
+function sceneOf({ current, contentAt, lexicons, mostPerMinute }: Knowledge, loaded: Loaded): Scene {
+  const { workshop } = current;
+  const closedOn = (loaded.desk as DeskState | null)?.closedOn ?? null;
   return {
     now: loaded.now,
     number: loaded.number,
@@ -64,7 +106,18 @@ function sceneOf({ current, contentAt, lexicons }: Knowledge, loaded: Loaded): S
       return content;
     },
     lexicons,
-    desk: { open: true, opensAt: null },
+    // Reckoned only where somebody asks: a calendar is slow.
+    desk: {
+      closedOn,
+      get open() {
+        return isOpenAt(workshop, loaded.now, closedOn);
+      },
+      get opensAt() {
+        return opensNext(workshop, loaded.now, closedOn);
+      },
+    },
+    readings: loaded.readings.map(({ body }) => body as TakenReading),
+    mostPerMinute: mostPerMinute ?? null,
   };
 }
 
@@ -99,9 +152,10 @@ function decisionOf(turn: Turn, wordingFor: Knowledge['wordingFor']): Decision {
   return decision;
 }
 
-function caseRowOf({ state, scene, erase }: Turn): CaseRow | null {
+function caseRowOf(turn: Turn): CaseRow | null {
+  const { state, scene, erase } = turn;
   const one = state.case;
-  if (!one || erase) return null;
+  if (!one || erase || !(isOpen(one) || isCaseChanged(turn))) return null;
   return {
     id: one.id,
     state: one.state,
@@ -112,15 +166,12 @@ function caseRowOf({ state, scene, erase }: Turn): CaseRow | null {
     words: [
       state.owner.name ?? '',
       state.owner.person,
-      state.setUp?.machine ?? '',
-      state.setUp?.code ?? '',
+      state.setUp?.machine ?? one.about?.machine ?? '',
+      state.setUp?.code ?? one.about?.code ?? '',
+      one.job ?? '',
       ...one.ownWords,
     ].join(' '),
-    body: {
-      owner: state.owner.name,
-      machine: state.setUp?.machine ?? null,
-      stage: state.setUp?.stage ?? null,
-    },
+    body: caseRecord(turn, one),
   };
 }
 

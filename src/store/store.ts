@@ -76,7 +76,12 @@ export interface Loaded {
   readings: ReadingRow[];
   /** False where `readings` was left out. */
   hasReadings: boolean;
+  /** After `needs: 'archive'`: cases and records of every state, newest first, as many as a desk ever looks back on. */
+  archive?: { cases: StoredCase[]; records: StoredRecord[] };
 }
+
+/** So many of each. */
+export const archiveDepth = 2_000;
 
 export interface Decision {
   /** Null removes the state; the conversation keeps its number. */
@@ -92,10 +97,12 @@ export interface Decision {
   erase?: 'all' | 'all-but-records';
   /** Content snapshots that the state pins; they are kept as long. Left out: as before. */
   pins?: string[];
+  /** The messages leave no copy behind once they are sent. */
+  passing?: true;
 }
 
-/** `{ needs: 'readings' }` asks to be called again with the full table. */
-export type Decide = (loaded: Loaded, arrival: Arrival) => Decision | { needs: 'readings' };
+/** `needs` asks to be called again with the full table of readings, or with the archive. */
+export type Decide = (loaded: Loaded, arrival: Arrival) => Decision | { needs: 'readings' | 'archive' };
 
 export type TurnResult =
   | { kind: 'taken'; key: string }

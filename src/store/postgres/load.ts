@@ -1,7 +1,7 @@
 // Loads what a turn on Postgres decides on, and asks for the decision.
-import { parse, toCase, toReading } from '../rows.ts';
+import { parse, type RecordColumns, toCase, toReading, toRecord } from '../rows.ts';
 import type { Arrival, Decide, Decision, Loaded, ReadingRow } from '../store.ts';
-import { deskKey } from '../store.ts';
+import { archiveDepth, deskKey } from '../store.ts';
 import type { Ask, Row } from './connect.ts';
 
 export interface Found {
@@ -65,10 +65,27 @@ async function allReadings(ask: Ask, conversation: number): Promise<ReadingRow[]
 export async function settle(ask: Ask, decide: Decide, arrival: Arrival, loaded: Loaded): Promise<Decision> {
   const first = decide(loaded, arrival);
   if (!('needs' in first)) return first;
-  const second = decide(
-    { ...loaded, readings: await allReadings(ask, loaded.number), hasReadings: true },
-    arrival,
-  );
-  if ('needs' in second) throw new Error('a decision asked for the readings that it was given');
+  const more =
+    first.needs === 'archive'
+      ? { archive: await archive(ask) }
+      : { readings: await allReadings(ask, loaded.number), hasReadings: true };
+  const second = decide({ ...loaded, ...more }, arrival);
+  if ('needs' in second) throw new Error(`a decision asked for the ${first.needs} that it was given`);
   return second;
+}
+
+async function archive(ask: Ask): Promise<NonNullable<Loaded['archive']>> {
+  const cases = await ask(
+    'all-cases',
+    `SELECT c.*, v.key FROM cases c JOIN conversations v ON v.number = c.conversation
+     ORDER BY c.opened_at DESC, c.id DESC LIMIT ${archiveDepth}`,
+    [],
+  );
+  const records = await ask(
+    'all-records',
+    `SELECT r.code, r.at, r.procedure, r.machine, r.result, r.body, v.key FROM records r
+     LEFT JOIN conversations v ON v.number = r.conversation ORDER BY r.at DESC, r.code DESC LIMIT ${archiveDepth}`,
+    [],
+  );
+  return { cases: cases.map(toCase), records: (records as unknown as RecordColumns[]).map(toRecord) };
 }

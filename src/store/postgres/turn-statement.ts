@@ -49,19 +49,23 @@ export function turnStatement(turn: {
   const others = parts.map(([name, part]) => `, ${name} AS (${part(next)})`).join('\n');
   return {
     // One name, one text: the parts and whether the rows belong to nobody are all that varies.
-    name: ['turn', ...parts.map(([name]) => name), ...(decision.erase === undefined ? [] : ['erasing'])].join(
-      '-',
-    ),
+    name: [
+      'turn',
+      ...parts.map(([name]) => name),
+      ...(decision.erase === undefined ? [] : ['erasing']),
+      ...(decision.passing === undefined ? [] : ['passing']),
+    ].join('-'),
     text: `WITH moved AS (${moved})\n${others}\nSELECT number FROM moved`,
     values,
   };
 }
 
-function queue({ messages, erase }: Decision, at: string): Part {
+function queue({ messages, erase, passing }: Decision, at: string): Part {
   // After an erasure the row belongs to nobody, and goes as soon as it is sent.
   const from = erase === undefined ? 'moved.number' : 'NULL';
+  const gone = erase === undefined && passing === undefined ? 0 : 1;
   return (next) => `INSERT INTO outbox (id, edit, conversation, destination, message, due_at, gone_once_sent)
-    SELECT m.id, m.edit, ${from}, m.destination, m.message, ${at}::bigint, ${erase === undefined ? 0 : 1}
+    SELECT m.id, m.edit, ${from}, m.destination, m.message, ${at}::bigint, ${gone}
     FROM moved, unnest(${next(messages.map(({ id }) => id))}::text[], ${next(messages.map(({ edit }) => edit))}::bigint[],
       ${next(messages.map(({ to }) => destinationKey(to)))}::text[],
       ${next(messages.map((message) => JSON.stringify(message)))}::text[])

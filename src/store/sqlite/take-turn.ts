@@ -2,9 +2,9 @@
 import type { KeyObject } from 'node:crypto';
 import type { DatabaseSync } from 'node:sqlite';
 import { inboxKey, ownerKey } from '../keys.ts';
-import { parse, toCase, toReading } from '../rows.ts';
+import { parse, type RecordColumns, toCase, toReading, toRecord } from '../rows.ts';
 import type { Arrival, Decide, Decision, Loaded, ReadingRow, StoredCase, TurnResult } from '../store.ts';
-import { deskKey } from '../store.ts';
+import { archiveDepth, deskKey } from '../store.ts';
 import type { QueuedRow } from './waiting-rows.ts';
 import { makeWriteDecision } from './write-decision.ts';
 
@@ -36,6 +36,14 @@ export function makeTakeTurn(db: DatabaseSync, secret: KeyObject): TakeTurn {
   const openCases = db.prepare(
     `SELECT c.*, v.key FROM cases c JOIN conversations v ON v.number = c.conversation
      WHERE c.state <> 'closed' ORDER BY c.opened_at, c.id`,
+  );
+  const allCases = db.prepare(
+    `SELECT c.*, v.key FROM cases c JOIN conversations v ON v.number = c.conversation
+     ORDER BY c.opened_at DESC, c.id DESC LIMIT ${archiveDepth}`,
+  );
+  const allRecords = db.prepare(
+    `SELECT r.code, r.at, r.procedure, r.machine, r.result, r.body, v.key FROM records r
+     LEFT JOIN conversations v ON v.number = r.conversation ORDER BY r.at DESC, r.code DESC LIMIT ${archiveDepth}`,
   );
   const refuse = db.prepare(
     `UPDATE outbox SET state = 'refused', last_error = ?, done_at = ?, attempts = attempts + 1
@@ -91,10 +99,20 @@ export function makeTakeTurn(db: DatabaseSync, secret: KeyObject): TakeTurn {
   function settle(decide: Decide, loaded: Loaded, arrival: Arrival): Decision {
     const first = decide(loaded, arrival);
     if (!('needs' in first)) return first;
-    const full = { ...loaded, readings: allReadings(loaded.number), hasReadings: true };
-    const second = decide(full, arrival);
-    if ('needs' in second) throw new Error('a decision asked for the readings that it was given');
+    const more =
+      first.needs === 'archive'
+        ? { archive: archive() }
+        : { readings: allReadings(loaded.number), hasReadings: true };
+    const second = decide({ ...loaded, ...more }, arrival);
+    if ('needs' in second) throw new Error(`a decision asked for the ${first.needs} that it was given`);
     return second;
+  }
+
+  function archive(): NonNullable<Loaded['archive']> {
+    return {
+      cases: (allCases.all() as unknown[]).map(toCase),
+      records: (allRecords.all() as unknown as RecordColumns[]).map(toRecord),
+    };
   }
 
   return (arrival, decide, now) => {

@@ -70,11 +70,12 @@ export function makeWriteDecision(db: DatabaseSync): WriteDecision {
     }
     if (decision.erase !== undefined) erase(key, conversation, decision.erase);
     const gone = decision.erase !== undefined;
+    const passing = gone || decision.passing === true;
     return decision.messages.map((message) => {
       const { id, edit, to } = message;
       const destination = destinationKey(to);
       const from = gone ? null : conversation;
-      const kept = queue.run(id, edit, from, destination, JSON.stringify(message), now, gone ? 1 : 0);
+      const kept = queue.run(id, edit, from, destination, JSON.stringify(message), now, passing ? 1 : 0);
       const row = Number(kept.lastInsertRowid);
       return {
         row,

@@ -1,0 +1,36 @@
+// What every turn ends with: readings beside the path are kept for the desk, and an open case's card is brought up to date.
+import { close, isOpen } from '../desk/case.ts';
+import { showCard } from './desk-card.ts';
+import { asideOf } from './desk-judge.ts';
+import type { Aside } from './state.ts';
+import type { Turn } from './turn.ts';
+
+const asidesKept = 8;
+
+export function finishTurn(turn: Turn): void {
+  if (turn.erase) return;
+  const { state, scene } = turn;
+  keepStruck(turn);
+  const one = state.case;
+  if (!one) return;
+  // Given back, and the set-up came to its end: nobody needs the case any more.
+  if (one.state === 'returned' && turn.ended.length > 0) close(one, null, null, scene.now);
+  if (isOpen(one) || isCaseChanged(turn)) showCard(turn, one);
+}
+
+export const isCaseChanged = ({ state, caseWas }: Turn): boolean => JSON.stringify(state.case) !== caseWas;
+
+function keepStruck({ state, taken }: Turn): void {
+  const { setUp } = state;
+  if (!setUp) return;
+  const first = state.taken - taken.length + 1;
+  const struck = taken.flatMap((reading, index): Aside[] => {
+    if (reading.struck === null || reading.setUp !== setUp.code) return [];
+    const own = asideOf(reading.measure, reading.situation, reading.typed, null, {
+      why: reading.struck as Aside['why'],
+      at: first + index,
+    });
+    return [{ ...own, value: reading.value, low: reading.low, high: reading.high }];
+  });
+  if (struck.length > 0) setUp.asides = [...setUp.asides, ...struck].slice(-asidesKept);
+}

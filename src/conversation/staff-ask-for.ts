@@ -1,0 +1,75 @@
+// A member of the desk has the program ask the owner for a measure; what guards a reading guards this one too.
+import { enter } from '../desk/case.ts';
+import { type Measure, measureIds, measures } from '../procedure/vocabulary.ts';
+import { nameOfReading } from './desk-judge.ts';
+import { limitsFor } from './limits.ts';
+import { line } from './say.ts';
+import { answer, hasSetUp, holds, isClear, type Seat, tell } from './seat.ts';
+import { sayAsked } from './staff-ask.ts';
+import type { Asked } from './state.ts';
+import { type Bench, benchOf } from './turn.ts';
+
+export function askMeasure(seat: Seat, rest: string): void {
+  if (!holds(seat) || !hasSetUp(seat) || !isClear(seat)) return;
+  const bench = benchOf(seat.turn);
+  const measure = rest.trim() === '' ? null : measureNamed(rest);
+  if (measure === null || !askable(measure)) {
+    const key =
+      rest.trim() === '' ? 'desk-ask-which' : measure === null ? 'desk-ask-unknown' : 'desk-ask-running';
+    return tell(seat, { lines: [line(key)], buttons: measureButtons(bench) });
+  }
+  const { setUp } = bench;
+  const by = seat.member.name;
+  const asked: Asked = {
+    kind: 'reading',
+    measure,
+    situation: situationOf(bench, measure),
+    check: null,
+    cautions: cautionsFor(bench, measure),
+    by,
+  };
+  setUp.asked = asked;
+  setUp.heard = null;
+  enter(seat.one, seat.turn.scene.now, by, 'asked', measure);
+  sayAsked(seat.turn, asked);
+  answer(seat, line('desk-asked', { measure: nameOfReading(measure, asked.situation) }));
+}
+
+/** "idle", "signal-idle", "closed stop": the one measure that is meant; null where none is, or several. */
+export function measureNamed(words: string): Measure | null {
+  const said = words.trim().toLowerCase().replaceAll(/\s+/gu, '-');
+  const exact = measureIds.find((id) => id === said || id === `signal-${said}`);
+  if (exact) return exact;
+  const holding = measureIds.filter((id) => said !== '' && id.includes(said));
+  return holding.length === 1 ? (holding[0] ?? null) : null;
+}
+
+/** A sweep has a stage of its own; a running engine comes after the start list and no other way. */
+const askable = (measure: Measure): boolean => measure !== 'signal-sweep' && measure !== 'idle-speed';
+
+function measureButtons(bench: Bench) {
+  return measureIds
+    .filter((measure) => askable(measure) && limitsFor(bench, measure, situationOf(bench, measure)) !== null)
+    .slice(0, 12)
+    .map((measure) => ({ id: `ask:${measure}`, label: line(`measure-${measure}`) }));
+}
+
+/** As the stage has it, else as it was read last. */
+export function situationOf({ setUp, stage }: Bench, measure: string): string | null {
+  const { ask } = stage;
+  if (ask && 'reading' in ask && ask.reading === measure) return ask.at ?? null;
+  const latest = Object.entries(setUp.readings)
+    .filter(([key]) => key.startsWith(`${measure}@`))
+    .sort(([, a], [, b]) => b.at - a.at)[0];
+  return latest?.[0].split('@')[1] ?? null;
+}
+
+/** All that the procedure shows before the leads first sit where this measure needs them, and that was not acknowledged. */
+export function cautionsFor({ setUp, procedure }: Bench, measure: Measure): string[] {
+  const { probing } = measures[measure];
+  const first = procedure.stages.findIndex(
+    ({ ask }) => ask && 'reading' in ask && measures[ask.reading].probing === probing,
+  );
+  const before = procedure.stages.slice(0, first + 1).flatMap((stage) => stage.cautions);
+  return [...new Set(before)].filter((caution) => !setUp.acknowledged.includes(caution));
+}

@@ -1,0 +1,140 @@
+// A measure or a check that staff have the program ask: cautions first, then the owner's answer, judged and told to the desk.
+import type { Facts } from '../chat/facts.ts';
+import { doLines, doneButton } from './ask-stage.ts';
+import { checkById } from './checks.ts';
+import { asideOf, judgeForDesk, limitsLine, nameOfReading, resultLine, seenLine } from './desk-judge.ts';
+import { unitOf, unitSaid } from './fill-in.ts';
+import { type Seen, weighAnswer } from './odd-reading.ts';
+import { actionsToRead, afterActions } from './rig.ts';
+import { caseFact, line, say, tellDesk } from './say.ts';
+import type { Asked } from './state.ts';
+import { type Bench, benchOf, type Turn } from './turn.ts';
+
+const asidesKept = 8;
+
+/** What was asked, said or said again. */
+export function sayAsked(turn: Turn, asked: Asked): void {
+  const bench = benchOf(turn);
+  const { setUp } = bench;
+  if (asked.cautions.length > 0) {
+    setUp.doing = [];
+    return say(turn, {
+      lines: asked.cautions.map((caution) => line(`caution-${caution}`)),
+      facts: { cautions: asked.cautions, ask: { kind: 'confirm' } },
+      buttons: [{ id: 'done', label: line('button-understood') }],
+    });
+  }
+  const check = asked.check === null ? undefined : checkById(bench, asked.check);
+  const own = (check?.do ?? []) as Bench['stage']['do'];
+  if (asked.kind === 'question') return sayQuestion(turn, bench, asked, own);
+  const doing = actionsToRead(setUp.rig, asked.measure, own, turn.scene.now);
+  setUp.doing = doing;
+  const spoken = check ? doing.filter((action) => !own.includes(action)) : doing;
+  const facts: Facts = {
+    ask: { kind: 'reading', measure: asked.measure, unit: unitOf(asked.measure) },
+    ...(doing.length > 0 ? { do: doing } : {}),
+  };
+  say(turn, {
+    lines: [
+      line('asked-by', { name: asked.by, measure: nameOfReading(asked.measure, asked.situation) }),
+      ...doLines(turn, bench, spoken),
+      ...(check ? [line(`check-${check.id}`)] : []),
+      line('ask-number'),
+    ],
+    facts,
+  });
+}
+
+function sayQuestion(
+  turn: Turn,
+  bench: Bench,
+  asked: Asked & { kind: 'question' },
+  own: Bench['stage']['do'],
+): void {
+  bench.setUp.doing = [...own];
+  const { question } = asked;
+  const answers = bench.content.faults.questions.find((one) => one.id === question)?.usual ?? {};
+  say(turn, {
+    lines: [line('asked-question-by', { name: asked.by }), line(`check-${asked.check}`)],
+    facts: { ...(own.length > 0 ? { do: [...own] } : {}), ask: { kind: 'choice', question } },
+    buttons: [...Object.keys(answers), 'dont-know'].map((answer) => ({
+      id: answer,
+      label: line(`answer-${question}-${answer}`),
+    })),
+  });
+}
+
+/** A button, or a word that means one, at what staff asked; the choice is known to be offered. */
+export function answerAsked(turn: Turn, asked: Asked, choice: string): void {
+  const bench = benchOf(turn);
+  const { setUp } = bench;
+  if (asked.cautions.length > 0) {
+    if (choice !== doneButton.id) return sayAsked(turn, asked);
+    setUp.acknowledged.push(...asked.cautions);
+    asked.cautions = [];
+    return sayAsked(turn, asked);
+  }
+  if (asked.kind !== 'question') return sayAsked(turn, asked);
+  setUp.rig = afterActions(setUp.rig, setUp.doing, turn.scene.now);
+  setUp.doing = [];
+  setUp.asked = null;
+  weighAnswer(bench, asked.question, choice);
+  say(turn, { lines: [line('asked-answered', { name: asked.by })] });
+  const { case: one } = turn.state;
+  if (!one) return;
+  const answer = line(`answer-${asked.question}-${choice}`);
+  tellDesk(turn, one.id, {
+    lines: [line('desk-asked-answer', { check: line(`check-${asked.check}`), answer })],
+    facts: { case: caseFact(turn, one) },
+  });
+}
+
+/** The number that staff asked for: it counts for the desk, and moves nothing on the straight path. */
+export function takeAsked(
+  turn: Turn,
+  bench: Bench,
+  asked: Asked & { kind: 'reading' },
+  seen: Seen,
+  typed: string,
+): void {
+  const { setUp } = bench;
+  const { measure, situation } = asked;
+  setUp.rig = afterActions(setUp.rig, setUp.doing, turn.scene.now);
+  setUp.doing = [];
+  setUp.asked = null;
+  setUp.wakes = 0;
+  const verdict = judgeForDesk(bench, measure, situation, seen);
+  turn.state.taken += 1;
+  turn.taken.push({
+    setUp: setUp.code,
+    stage: setUp.stage,
+    measure,
+    situation,
+    typed,
+    value: seen.kind === 'value' ? seen.value : (verdict?.value ?? null),
+    low: verdict?.low ?? null,
+    high: verdict?.high ?? null,
+    result: verdict?.result ?? 'pass',
+    struck: null,
+    at: turn.scene.now,
+  });
+  const digit = seen.kind === 'value' ? seen.resolution : 0.001;
+  const own = asideOf(measure, situation, typed, verdict, { why: 'asked', at: turn.state.taken });
+  if (seen.kind === 'value') Object.assign(own, { value: seen.value, resolution: digit });
+  setUp.asides = [...setUp.asides, own].slice(-asidesKept);
+  const unit = unitOf(measure);
+  const shown = seenLine(seen, unitSaid(unit));
+  say(turn, { lines: [line('asked-noted', { shown, name: asked.by })] });
+  const { case: one } = turn.state;
+  if (!one) return;
+  const limits = limitsLine(verdict?.low ?? null, verdict?.high ?? null, digit);
+  const name = nameOfReading(measure, situation);
+  tellDesk(turn, one.id, {
+    lines: [
+      limits && verdict
+        ? line('desk-reading', { measure: name, shown, limits, result: resultLine(verdict) })
+        : line('desk-reading-plain', { measure: name, shown }),
+    ],
+    facts: { case: caseFact(turn, one), ...(verdict ? { verdict } : {}) },
+  });
+}

@@ -1,0 +1,63 @@
+// Gives a chat back to the program: power, probes and a fresh reading first, at the stage where it was or the one that staff chose.
+import { giveBack } from '../desk/case.ts';
+import { enterNext, jumpAhead } from './enter-stage.ts';
+import { showMenu } from './menu.ts';
+import { restate } from './restate.ts';
+import { carry, caseFact, line } from './say.ts';
+import { answer, holds, type Seat } from './seat.ts';
+import { benchOf, type Turn } from './turn.ts';
+
+export function giveBackCase(seat: Seat): void {
+  if (!holds(seat)) return;
+  const { turn, one, member } = seat;
+  const { goTo } = one;
+  giveBack(one, member.name, turn.scene.now);
+  one.goTo = null;
+  answer(seat, line('desk-returned', { name: member.name }));
+  carry(turn, [line('given-back', { name: member.name })], { case: caseFact(turn, one) });
+  goOn(turn, goTo);
+}
+
+function goOn(turn: Turn, goTo: string | null): void {
+  const { setUp } = turn.state;
+  if (!setUp) return showMenu(turn);
+  setUp.held = false;
+  setUp.paused = false;
+  setUp.asked = null;
+  setUp.heard = null;
+  // What became of leads and power meanwhile is not known.
+  setUp.rig = { ...setUp.rig, awake: false, awakeSince: null, engine: 'off', probes: 'none' };
+  if (Object.keys(setUp.readings).length > 0) carry(turn, [line('given-back-fresh')]);
+  if (goTo !== null) return jumpAhead(turn, goTo);
+  const { step } = setUp;
+  if (step.kind === 'way-back' || step.kind === 'give-up' || step.kind === 'cautions') return restate(turn);
+  startAfresh(turn);
+  if (setUp.passed[setUp.stage] === 'accepted') return enterNext(turn);
+  restate(turn);
+}
+
+/** What was turned is not turned again, and what was odd is judged anew: a person has seen to it. */
+function startAfresh(turn: Turn): void {
+  const { setUp } = benchOf(turn);
+  setUp.step = { kind: 'stage' };
+  setUp.doing = [];
+  setUp.extra = [];
+  setUp.oddity = null;
+  setUp.unclear = 0;
+  setUp.reread = null;
+  setUp.wakes = 0;
+  for (const key of Object.keys(setUp.failures)) {
+    if (key === setUp.stage || key.startsWith(`${setUp.stage}/`)) delete setUp.failures[key];
+  }
+  if (setUp.loop) {
+    setUp.loop = {
+      ...setUp.loop,
+      advised: null,
+      before: null,
+      trials: [],
+      loose: null,
+      fixes: 0,
+      doubted: false,
+    };
+  }
+}

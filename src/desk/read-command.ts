@@ -1,0 +1,52 @@
+// Tells the desk's commands from plain words: a dot or a slash and a word, in a case or at the desk as a whole; for what staff type.
+
+/** In a case. */
+export const caseCommands = [
+  'take',
+  'pass',
+  'ask',
+  'check',
+  'accept',
+  'jump',
+  'clear',
+  'give-back',
+  'close',
+  'note',
+  'job',
+  'card',
+  'record',
+  'help',
+] as const;
+
+/** At the desk as a whole. */
+export const deskCommands = ['cases', 'find', 'record', 'closed', 'open', 'help'] as const;
+
+export interface Command {
+  name: string;
+  /** What follows it, as typed. */
+  rest: string;
+}
+
+/**
+ * "/take", ".ask idle", "/give back". Whatever begins like one is never passed on as plain words, also where no
+ * such command exists: a slip of a finger must not send a remark to an owner.
+ */
+export function readCommand(text: string): Command | null {
+  const found = /^[./]\s?(\p{L}[\p{L}-]*)(?:@\w+)?(?:\s+([\s\S]*))?$/u.exec(text.trim());
+  return found ? named(found[1] ?? '', found[2] ?? '') : null;
+}
+
+/** The same without its sign, where plain words would go nowhere. */
+export function readBareCommand(text: string, known: readonly string[]): Command | null {
+  const found = /^(\p{L}[\p{L}-]*)(?:\s+([\s\S]*))?$/u.exec(text.trim());
+  const command = found && named(found[1] ?? '', found[2] ?? '');
+  return command && known.includes(command.name) ? command : null;
+}
+
+function named(word: string, after: string): Command {
+  const name = word.toLowerCase();
+  const rest = after.trim();
+  const back = /^back\b\s*/iu.exec(rest);
+  if (name === 'give' && back) return { name: 'give-back', rest: rest.slice(back[0].length) };
+  return { name, rest };
+}
