@@ -3,7 +3,7 @@
 import { looseEnds, type Sorted, sortQuantities } from './hear-others.ts';
 import { isMark, isRole, type Piece } from './hear-pieces.ts';
 import { findQuantities, type Quantity } from './hear-quantities.ts';
-import { type Taken, takeValue } from './hear-value.ts';
+import { convert, type Taken, takeValue } from './hear-value.ts';
 import type { Heard, UnclearWhy, Value } from './heard.ts';
 import type { Lexicon } from './lexicon.ts';
 import type { Unit } from './unit.ts';
@@ -69,12 +69,17 @@ function hearNone(pieces: readonly Piece[], sorted: Sorted, found: readonly Quan
   if (sorted.kept.length === 0 && (found.some(({ overload }) => overload) || alone('overload-alone'))) {
     return { kind: 'overload' };
   }
+  if (isDashes(pieces)) return { kind: 'no-reading' };
   const dark = has('screen') && has('no-reading-alone');
   if (has('no-reading') || dark || alone('no-reading-alone')) return { kind: 'no-reading' };
   if (sorted.wrongQuantity) return unclear('wrong-quantity');
   if (sorted.referred) return unclear('refers-back');
   return unclear('nothing-understood');
 }
+
+/** "---": what some meters show where there is nothing to show. */
+const isDashes = (pieces: readonly Piece[]) =>
+  pieces.some((_, at) => [0, 1, 2].every((step) => isMark(pieces[at + step], '-')));
 
 class Figures {
   readonly #pieces: readonly Piece[];
@@ -114,7 +119,18 @@ class Figures {
     if (taken.kind === 'unclear') return taken;
     if (quantity.bound) return unclear('bound-only');
     if (this.#wanders() || this.#says('no-reading', 'overload')) return unclear('two-meanings');
+    if (taken.bare && this.#asked === 'V' && this.#tellsMore(quantity)) return unclear('bare-figure');
     return this.#reading(taken);
+  }
+
+  /** A bare "2" in a sentence about something else is no voltage. */
+  #tellsMore(quantity: Quantity): boolean {
+    return this.#pieces.some((piece, at) => {
+      if (at >= quantity.from && at < quantity.to) return false;
+      return (
+        piece.kind === 'code' || (piece.kind === 'word' && piece.meaning.roles.size === 0 && !piece.sign)
+      );
+    });
   }
 
   #reading({ value, resolution, echo }: Value & { echo: boolean }): Heard {
@@ -136,6 +152,8 @@ class Figures {
     const values = kept.map((quantity) => (quantity.overload ? null : this.#take(quantity)));
     const links = kept.slice(1).map((quantity, index) => this.#pieces.slice(kept[index]!.to, quantity.from));
     const numbers = values.filter((value) => value?.kind === 'value');
+    const spread = this.#spread(kept, values[0], links);
+    if (spread !== null) return spread;
     const pair = kept.length === 2 && numbers.length === 2;
     if (pair) {
       const range = this.#range(kept, numbers as Extract<Taken, { kind: 'value' }>[], links[0]!);
@@ -185,16 +203,11 @@ class Figures {
     const solid = link.filter(
       (piece) => !isRole(piece, 'article', 'plain', 'filler') || isRole(piece, 'to', 'joiner'),
     );
-    if (solid.length > 0 && isPlusMinus(solid)) {
-      const middle = one!.value;
-      const half = two!.value;
-      const resolution = Math.max(one!.resolution, two!.resolution);
-      return this.#rangeOf(rounded(middle - half), rounded(middle + half), resolution, one!.echo);
-    }
     if (between && solid.length === 1 && isRole(solid[0], 'joiner', 'to')) return this.#span([one!, two!]);
     if (this.#wanders() && !this.#says('or')) return this.#span([one!, two!]);
     const linked = solid.length === 1 && (isRole(solid[0], 'to') || isMark(solid[0], '-~…'));
-    const dots = solid.length >= 2 && solid.every((piece) => isMark(piece, '.'));
+    const typed = kept.every(({ number }) => number?.numeral && !number.whole);
+    const dots = typed && solid.length >= 2 && solid.every((piece) => isMark(piece, '.'));
     if (!linked && !dots) {
       // "0.39 -0.41": a range with a careless gap, or a negative reading?
       const sign = link.length === 0 && second.negative && !first.negative;
@@ -202,6 +215,25 @@ class Figures {
     }
     if (this.#says('change', 'past')) return unclear('two-meanings');
     return one!.value < two!.value ? this.#span([one!, two!]) : unclear('two-meanings');
+  }
+
+  /** "1450 ± 50": what follows is a width, so it may be small. */
+  #spread(
+    kept: readonly Quantity[],
+    middle: Taken | null | undefined,
+    links: readonly Piece[][],
+  ): Heard | null {
+    const width = kept[1]?.number;
+    const typed = width?.numeral?.decimal ?? width?.decimal;
+    if (kept.length !== 2 || middle?.kind !== 'value' || !typed || !isPlusMinus(links[0]!)) return null;
+    const half = convert(typed, this.#unitOf(kept[1]!) ?? this.#asked, null);
+    const resolution = Math.max(middle.resolution, half.resolution);
+    return this.#rangeOf(
+      rounded(middle.value - half.value),
+      rounded(middle.value + half.value),
+      resolution,
+      middle.echo,
+    );
   }
 
   #span(taken: readonly (Taken | null)[]): Heard {

@@ -268,7 +268,11 @@ function readSpoken(pieces: readonly Piece[], from: number, habits: Habits): Spo
   if (cardinals.length === 0) return null;
   const digits = cardinals.every(({ value }) => value < 10);
   const [one] = cardinals;
-  if (isRole(pieces[at], 'point') && startsDigits(pieces[at + 1]) && (cardinals.length === 1 || digits)) {
+  if (isRole(pieces[at], 'point') && at === pieces.length - 1) {
+    return { ...base, malformed: true, spoken: true, from, to: at + 1 };
+  }
+  const parted = isRole(pieces[at], 'point', 'inner-point') && startsDigits(pieces[at + 1]);
+  if (parted && (cardinals.length === 1 || digits)) {
     return readDecimals(pieces, from, at, cardinals.map(({ value }) => value).join(''), habits);
   }
   const common = { ...base, spoken: true, whole: true, from, to: at };
@@ -304,7 +308,11 @@ function readSpokenFraction(pieces: readonly Piece[], from: number): SpokenNumbe
   let to = at + 1;
   // "half a volt", "a quarter of an inch": a unit behind it makes it a number, or the "a" in front.
   let ahead = to;
-  while (ahead < to + 3 && (isRole(pieces[ahead], 'article', 'plain', 'between') || isMark(pieces[ahead], '-'))) ahead++;
+  while (
+    ahead < to + 3 &&
+    (isRole(pieces[ahead], 'article', 'plain', 'between') || isMark(pieces[ahead], '-'))
+  )
+    ahead++;
   const unit = pieces[ahead]?.meaning.unit ?? pieces[ahead]?.sign?.found.unit ?? null;
   if (unit !== null || isRole(pieces[ahead], 'other-quantity')) to = ahead;
   else if (!led || (under <= 4 && counted === null)) return null;

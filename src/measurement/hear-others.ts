@@ -136,6 +136,9 @@ function isElsewhere(
     if (isMark(piece, '.,;\n()!') || isRole(piece, 'but', 'now')) break;
     if (isRole(piece, 'elsewhen') || (several && isRole(piece, 'past'))) return true;
   }
+  const link = pieces.slice(floor, quantity.from);
+  const ranged = link.length === 1 && (isRole(link[0], 'to', 'joiner', 'or') || isMark(link[0], '-~/'));
+  if (index > 0 && ranged && isElsewhere(pieces, all[index - 1]!, all, index - 1)) return true;
   if (hasNext(pieces, quantity)) return false;
   return isRole(after, 'elsewhen') || (several && isRole(after, 'past'));
 }

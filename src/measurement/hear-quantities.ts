@@ -149,6 +149,9 @@ function unitAt(pieces: readonly Piece[], at: number, inches: boolean): TypedUni
     return null;
   if (text === 'am' || text === 'ps') return glued ? 'other' : null;
   if (meaning.unit !== null) return meaning.unit;
+  // "max 0.36 min 0.34".
+  if (sign?.found.unit === null && isRole(piece, 'bound', 'label') && pieces[at + 1]?.kind === 'numeral')
+    return null;
   if (sign !== null) return sign.found.unit ?? 'other';
   // "first 0.35 second 0.36".
   if (isRole(piece, 'label') && pieces[at + 1]?.kind === 'numeral') return null;
@@ -204,6 +207,7 @@ function withWords(pieces: readonly Piece[], quantity: Quantity, floor: number):
   let at = quantity.from - 1;
   for (let steps = 0; steps < 3 && at >= floor; steps++, at--) {
     const piece = pieces[at];
+    if (isRole(piece, 'plus-minus') && at === floor && floor > 0) break;
     if (isRole(piece, 'hedge') || (isMark(piece, '~') && (at > floor || floor === 0))) {
       quantity.hedged = true;
       quantity.from = at;
@@ -211,6 +215,13 @@ function withWords(pieces: readonly Piece[], quantity: Quantity, floor: number):
       quantity.bound = true;
       quantity.from = at;
     } else if (!isRole(piece, 'article', 'plain', 'filler') && !isShortened(pieces, at)) break;
+  }
+  // "0.4 or less", "0.4+".
+  const beyond = pieces[quantity.to];
+  const more = isMark(beyond, '+') && beyond!.glued && pieces[quantity.to + 1] === undefined;
+  if (more || (isRole(beyond, 'bound-behind') && pieces[quantity.to + 1]?.kind !== 'numeral')) {
+    quantity.bound = true;
+    quantity.to++;
   }
   for (let steps = 0; steps < 2; steps++) {
     const after = pieces[quantity.to];

@@ -62,6 +62,11 @@ export function tokenise(text: string): Token[] {
         continue;
       }
     }
+    // Dots in a row are no decimal marks.
+    if (char === '.' && previous?.text === '.') {
+      push('mark', char);
+      continue;
+    }
     if (!afterDigits && /[\d.,oOlI|]/u.test(char)) {
       const stamp = take(time) ?? take(date);
       if (stamp !== null) {
@@ -100,8 +105,9 @@ export function tokenise(text: string): Token[] {
       const written = index < parts.length - 1 ? `${part}'` : part;
       push('word', written, foldWord(part.replaceAll("'", '')));
     }
+    const unit = tokens.at(-1)!.glued && tokens.at(-2)?.kind === 'numeral';
     const tail = take(codeTail);
-    if (tail !== null) {
+    if (tail !== null && !(unit && tail.startsWith('-'))) {
       const last = tokens.pop()!;
       at -= last.raw.length;
       glued = last.glued;

@@ -198,6 +198,7 @@ function checkTyped(
     const millivolts = typed === 'V' ? [convert(decimal, 'mV', null)] : [];
     return unclear('two-meanings', millivolts);
   }
+  if (typed === 'm' && size > plausible.mm[1]) return unclear('two-meanings', [convert(decimal, 'mm', null)]);
   if (asked === '1/min' && size > 0 && size < 20) return unclear('two-meanings');
   if (size > 20 * plausible[asked][1]) return unclear('two-meanings');
   return taken;

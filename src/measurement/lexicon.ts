@@ -9,6 +9,7 @@ import type { TypedUnit } from './unit-factors.ts';
 /** What a phrase can do in a message about readings; the lexicon lists the phrases of each. */
 export const roles = [
   'point',
+  'inner-point',
   'joiner',
   'units-first',
   'and-half',
@@ -23,6 +24,7 @@ export const roles = [
   'correction',
   'change',
   'bound',
+  'bound-behind',
   'same',
   'elsewhen',
   'past',
