@@ -38,7 +38,8 @@ export function layOutMessage(
     lines.push(`${paint('number', number)}  ${first}`);
     for (const line of rest) lines.push(' '.repeat(number.length + 2) + line);
   });
-  const text = lines.map((line) => (paint('margin', margin) + line).trimEnd()).join('\n');
+  const shown = to.kind === 'owner' ? margin : paint('margin', margin);
+  const text = lines.map((line) => (shown + line).trimEnd()).join('\n');
   return { text, seat };
 }
 

@@ -54,6 +54,7 @@ export function makePersonFace(options: PersonOptions): PersonFace {
     terminal.on('SIGINT', () => terminal.close());
     terminal.prompt();
     yield* terminal;
+    output.write('\n');
   }
 
   return {
@@ -83,7 +84,7 @@ export function makePersonFace(options: PersonOptions): PersonFace {
     async send(sendable) {
       const { message } = sendable;
       const picture = await keepPicture(pictures, sendable);
-      const { text, seat } = layOutMessage(message, output.columns ?? 80, picture, paint);
+      const { text, seat } = layOutMessage(message, output.columns || 80, picture, paint);
       const figureAsked = asksFigure(message);
       const earlier = offers.get(seat);
       if (message.choices.length > 0) {
