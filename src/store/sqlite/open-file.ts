@@ -1,5 +1,5 @@
 // Opens the embedded database for this process alone: checks it before anything is written, then brings it up to date.
-import { mkdirSync } from 'node:fs';
+import { accessSync, constants, mkdirSync } from 'node:fs';
 import { dirname } from 'node:path';
 import { DatabaseSync } from 'node:sqlite';
 import { setTimeout as delay } from 'node:timers/promises';
@@ -69,11 +69,20 @@ function checkUntouched(db: DatabaseSync, file: string): number {
 }
 
 function explainOpening(error: unknown, file: string): unknown {
-  if (error instanceof Error && 'code' in error && 'syscall' in error) {
-    return new StoreTrouble(
-      `The folder ${dirname(file)} cannot be used (${error.code}). See that it exists and that this user may write there.`,
-      { cause: error },
-    );
+  // SQLite tells a file system that takes no writing as a failing disk.
+  const written = error instanceof StoreTrouble ? null : whyNotWritable(dirname(file));
+  if (written === null) return explain(error, file);
+  return new StoreTrouble(
+    `The folder ${dirname(file)} cannot be written to (${written}). See that it exists and that this user may write there.`,
+    { cause: error },
+  );
+}
+
+function whyNotWritable(folder: string): string | null {
+  try {
+    accessSync(folder, constants.W_OK);
+    return null;
+  } catch (error) {
+    return error instanceof Error && 'code' in error ? String(error.code) : 'no access';
   }
-  return explain(error, file);
 }
