@@ -7,11 +7,15 @@ import { startPainter } from '../picture/painter.ts';
 import { makeKnowledge } from './make-knowledge.ts';
 import type { Prepared, Surroundings } from './run-chat.ts';
 
+/** Far more than a hand in a glove types. */
+const mostPerMinute = 40;
+
 export async function prepareConversation({
   store,
   content,
   pictures,
   report,
+  limited = true,
 }: Surroundings): Promise<Prepared> {
   const { newest, problems } = await loadContent(content);
   if (newest === null) {
@@ -22,7 +26,7 @@ export async function prepareConversation({
   const painter = pictures ? startPainter({ words: join(content, 'words'), log: report }) : null;
   return {
     library,
-    decide: makeDecide(knowledge),
+    decide: makeDecide(limited ? { ...knowledge, mostPerMinute } : knowledge),
     paint: painter && ((request) => painter.paint(request)),
     stop: async () => painter?.stop(),
   };

@@ -10,7 +10,7 @@ import type { Library } from '../library/library.ts';
 import { makeOutbox } from '../outbox/run-outbox.ts';
 import type { Paint } from '../outbox/send-row.ts';
 import { openStore } from '../store/open-store.ts';
-import { type Decide, type Store, StoreTrouble } from '../store/store.ts';
+import { type Decide, deskKey, type Store, StoreTrouble } from '../store/store.ts';
 import { systemLocale } from './system-locale.ts';
 
 /** What a conversation is prepared from. */
@@ -22,6 +22,8 @@ export interface Surroundings {
   pictures: boolean;
   report: (trouble: string) => void;
   now: () => number;
+  /** False where one person may send as much as they like, as in pipe mode. */
+  limited?: boolean;
 }
 
 export interface Prepared {
@@ -45,7 +47,8 @@ export async function runChat(
   const store = await openStore({ folder: wanted.folder, databaseUrl, alone: true, clock });
   try {
     const { content, pictures } = wanted;
-    const prepared = await prepare({ store, content, pictures: pictures !== null, report, now: clock });
+    const wishes = { content, pictures: pictures !== null, limited: false };
+    const prepared = await prepare({ store, ...wishes, report, now: clock });
     const { decide, paint, library } = prepared;
     const takeDue = makeTakeDue(store, decide, library);
     const outbox = makeOutbox({
@@ -76,6 +79,8 @@ export async function runChat(
           colour: Boolean(process.stdout.isTTY) && !process.env.NO_COLOR,
           locale: systemLocale(process.env),
         });
+    // The desk's day is looked after whether or not anybody wrote to it.
+    await store.calendar.wake(deskKey, clock());
     // What an earlier process left unsent goes out before anything new is taken.
     await (time === null ? settle() : time.resume());
     const due = (key: string) => alone(() => takeDue(key).then(settle));

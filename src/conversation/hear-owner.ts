@@ -19,6 +19,7 @@ import { restate } from './restate.ts';
 import { carry, line, sayCarried } from './say.ts';
 import { steer } from './steer.ts';
 import { askBack, hearReading } from './take-reading.ts';
+import { isTooMuch } from './too-much.ts';
 import { benchOf, type Turn } from './turn.ts';
 
 /** Silence this long (ms) while it is awake: power, probes and a fresh reading come first. */
@@ -27,6 +28,7 @@ const longSilence = 45 * 60_000;
 export function hearOwner(turn: Turn, message: IncomingMessage): void {
   const { state, scene } = turn;
   const { body } = message;
+  if (isTooMuch(turn, message)) return;
   const silent = state.setUp ? scene.now - state.setUp.touchedAt : 0;
   if (state.setUp) state.setUp.touchedAt = scene.now;
   switch (body.kind) {

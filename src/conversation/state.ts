@@ -29,6 +29,8 @@ export interface Conversation {
   setUp: SetUp | null;
   cases: number;
   case: Case | null;
+  /** How many messages came since this instant, where that is limited. */
+  pace: { since: number; count: number } | null;
 }
 
 /** What is awaited of the owner within a set-up. */
@@ -180,6 +182,7 @@ export function newConversation(owner: Conversation['owner'], language: string):
     setUp: null,
     cases: 0,
     case: null,
+    pace: null,
   };
 }
 

@@ -5,7 +5,7 @@ import type { OutgoingMessage } from '../../src/chat/outgoing-message.ts';
 import { makeKnowledge } from '../../src/commands/make-knowledge.ts';
 import { makeDecide } from '../../src/inbox/decide.ts';
 import { loadContent } from '../../src/library/load-content.ts';
-import type { Arrival, Decide, Loaded, ReadingRow, RecordRow } from '../../src/store/store.ts';
+import type { Arrival, Decide, Loaded, ReadingRow, RecordRow, StoredCase } from '../../src/store/store.ts';
 
 const shipped = join(import.meta.dirname, '..', '..', 'content');
 
@@ -48,9 +48,10 @@ export class Play {
   private readonly numbers = new Map<string, number>();
   private readonly readings = new Map<string, ReadingRow[]>();
   private readonly dueAt = new Map<string, number | null>();
-  private readonly caseOwners = new Map<string, string>();
+  private readonly cases = new Map<string, StoredCase>();
   private readonly decide: Decide;
   private count = 0;
+  private conversations = 0;
 
   constructor(decide: Decide) {
     this.decide = decide;
@@ -111,13 +112,18 @@ export class Play {
   }
 
   private take(message: IncomingMessage): Said[] {
-    const owned = message.caseId === null ? undefined : this.caseOwners.get(message.caseId);
+    const owned = message.caseId === null ? undefined : this.cases.get(message.caseId)?.key;
     const key = message.role === 'staff' ? (owned ?? 'desk') : `${message.platform}:${message.person}`;
     return this.turn(key, { kind: 'message', message });
   }
 
+  private forget(key: string): void {
+    for (const kept of [this.states, this.numbers, this.readings, this.dueAt]) kept.delete(key);
+    for (const [id, one] of this.cases) if (one.key === key) this.cases.delete(id);
+  }
+
   private turn(key: string, arrival: Arrival): Said[] {
-    if (!this.numbers.has(key)) this.numbers.set(key, this.numbers.size + 1);
+    if (!this.numbers.has(key)) this.numbers.set(key, ++this.conversations);
     const stored = this.states.get(key);
     const loaded: Loaded = {
       now: this.now,
@@ -125,18 +131,23 @@ export class Play {
       number: this.numbers.get(key) ?? 0,
       state: stored === undefined ? null : JSON.parse(stored),
       desk: key === 'desk' ? null : JSON.parse(this.states.get('desk') ?? 'null'),
-      openCases: [],
+      openCases: key === 'desk' ? [...this.cases.values()].filter(({ state }) => state !== 'closed') : [],
       readings: this.readings.get(key) ?? [],
       hasReadings: true,
     };
-    const decision = this.decide(loaded, arrival);
+    let decision = this.decide(loaded, arrival);
+    if ('needs' in decision && decision.needs === 'archive') {
+      const records = this.records.map((record) => ({ ...record, key: null }));
+      decision = this.decide({ ...loaded, archive: { cases: [...this.cases.values()], records } }, arrival);
+    }
     if ('needs' in decision) throw new Error('the readings were given');
     if (decision.state === null) this.states.delete(key);
     else this.states.set(key, JSON.stringify(decision.state));
     this.readings.set(key, [...(this.readings.get(key) ?? []), ...decision.readings]);
     this.dueAt.set(key, decision.dueAt);
     this.records.push(...decision.records);
-    if (decision.caseRow) this.caseOwners.set(decision.caseRow.id, key);
+    if (decision.caseRow) this.cases.set(decision.caseRow.id, { ...decision.caseRow, key });
+    if (decision.erase) this.forget(key);
     const said = decision.messages.map(toSaid);
     this.said.push(...said);
     return said;

@@ -80,6 +80,7 @@ export async function openInProcess(): Promise<Engine> {
     store: { snapshots: memory } as Store,
     content,
     pictures: false,
+    limited: false,
     report,
     now: () => now(),
   });

@@ -2,6 +2,7 @@
 
 ## To the owner
 
+too-fast = That is faster than I can follow. Wait a minute, then send the latest again.
 called-already = A person at the workshop knows. They see everything you send.
 called-taken = { $name } at the workshop sees this now.
 called-closed-until = The workshop is closed now. Your call is first in line: { $when }.
