@@ -10,6 +10,7 @@ import type { PlatformAdapter, Surroundings } from '../wire/surroundings.ts';
 import { openDesk } from './desk.ts';
 import { makeKeyboards } from './keyboards.ts';
 import { setMenu } from './menu.ts';
+import { nativeFetch } from './native-fetch.ts';
 import { allowedUpdates, poll } from './poll.ts';
 import { readPicture } from './read-picture.ts';
 import { type Sending, send } from './send.ts';
@@ -30,8 +31,8 @@ const callTimeoutSeconds = 20;
 
 export function createTelegram(options: TelegramOptions, around: Surroundings): PlatformAdapter {
   const { token, apiRoot, webhook } = options;
-  // Node's own fetch notices at once when an answer breaks off; the library's would sit out the time limit.
-  const client = { apiRoot, fetch: globalThis.fetch as never };
+
+  const client = { apiRoot, fetch: nativeFetch as never };
   const api = new Api(token, { ...client, timeoutSeconds: callTimeoutSeconds });
   const pollApi = new Api(token, { ...client, timeoutSeconds: pollTimeoutSeconds });
   const stopper = new AbortController();
