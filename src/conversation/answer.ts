@@ -10,7 +10,7 @@ import { enterNext } from './enter-stage.ts';
 import { figure, unitOf, unitSaid } from './fill-in.ts';
 import { leaveAsIs, startWayBack, wayBackDone } from './give-up.ts';
 import { decideLink } from './menu.ts';
-import { answerCheck, followOdd, weighAnswer } from './odd-reading.ts';
+import { answerCheck, followOdd, suspect, weighAnswer } from './odd-reading.ts';
 import { follow } from './outcome.ts';
 import { restate } from './restate.ts';
 import { afterActions } from './rig.ts';
@@ -57,7 +57,9 @@ export function choose(turn: Turn, choice: string): void {
   if ('question' in ask) {
     const answer = ask.answers.find((one) => one.id === choice);
     setUp.answers[ask.question] = choice;
-    weighAnswer(bench, ask.question, choice);
+    if (answer?.outcome && 'call' in answer.outcome)
+      suspect(bench, { kind: 'answer', question: ask.question, answer: choice });
+    else weighAnswer(bench, ask.question, choice);
     if (answer?.outcome) return follow(turn, answer.outcome);
   }
   if ('target' in ask) {

@@ -27,7 +27,7 @@ export function callPerson(turn: Turn, call: Call): void {
   const ran = setUp?.rig.engine === 'running';
   const one = openCase(turn, call);
   const goesOn = call.goOn && !isTaken(one) && !setUp?.held;
-  if (setUp && !goesOn) holdSetUp(setUp);
+  if (!goesOn) holdSetUp(turn);
   const wayBack = setUp !== null && !goesOn && !isTaken(one) && !isHandsOff(one) && canPutBack(turn);
   say(turn, {
     lines: [

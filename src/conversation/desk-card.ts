@@ -12,7 +12,7 @@ import { tellDeskWhen } from './tell-when.ts';
 import { type Bench, benchOf, type Turn } from './turn.ts';
 
 const causesShown = 4;
-const wordsShown = 3;
+const wordsShown = 2;
 
 /** A new card, or the one there is changed; nothing where it would say the same. */
 export function showCard(turn: Turn, one: Case): void {
@@ -105,7 +105,7 @@ function noSetUp(turn: Turn, one: Case): Line[] {
 }
 
 function wordsLines(one: Case | null): Line[] {
-  return (one?.ownWords ?? []).slice(-wordsShown).map((text) => line('desk-own-words', { text }));
+  return (one?.ownWords ?? []).slice(0, wordsShown).map((text) => line('desk-own-words', { text }));
 }
 
 /** The likely causes, once anything was read or told that could bear them out. */

@@ -20,8 +20,7 @@ export function relayToDesk(turn: Turn, message: IncomingMessage): void {
   const { body } = message;
   if (!isOpen(one) || body.kind === 'choice' || body.kind === 'start') return;
   const text = body.kind === 'picture' ? body.caption : body.text;
-  // Once somebody has it they read along: the card need not follow every word.
-  if (!isTaken(one)) keepWords(one, quoteWords(text));
+  keepWords(one, quoteWords(text));
   if (isTaken(one)) {
     one.unansweredSince ??= scene.now;
     one.remindAt ??= remindNext(scene.current.workshop, scene.now, one.reminded, scene.desk.closedOn);

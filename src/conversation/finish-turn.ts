@@ -2,6 +2,7 @@
 import { close, isOpen } from '../desk/case.ts';
 import { showCard } from './desk-card.ts';
 import { asideOf } from './desk-judge.ts';
+import { readingKey } from './limits.ts';
 import type { Aside } from './state.ts';
 import type { Turn } from './turn.ts';
 
@@ -25,11 +26,11 @@ function keepStruck({ state, taken }: Turn): void {
   if (!setUp) return;
   const first = state.taken - taken.length + 1;
   const struck = taken.flatMap((reading, index): Aside[] => {
-    if (reading.struck === null || reading.setUp !== setUp.code) return [];
-    const own = asideOf(reading.measure, reading.situation, reading.typed, null, {
-      why: reading.struck as Aside['why'],
-      at: first + index,
-    });
+    const at = first + index;
+    const kept = setUp.readings[readingKey(reading.measure, reading.situation)]?.at === at;
+    if (reading.setUp !== setUp.code || kept || setUp.asides.some((aside) => aside.at === at)) return [];
+    const why = (reading.struck as Aside['why'] | null) ?? 'doubted';
+    const own = asideOf(reading.measure, reading.situation, reading.typed, null, { why, at });
     return [{ ...own, value: reading.value, low: reading.low, high: reading.high }];
   });
   if (struck.length > 0) setUp.asides = [...setUp.asides, ...struck].slice(-asidesKept);

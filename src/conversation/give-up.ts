@@ -73,7 +73,7 @@ export function giveUp(turn: Turn): void {
 }
 
 /** What was asked for last may have been done without a word: it is put back with the rest. */
-function assumeDone(turn: Turn): void {
+export function assumeDone(turn: Turn): void {
   const { setUp } = benchOf(turn);
   const opening = setUp.doing.filter((action) => /^(loosen|back-off):/.test(action));
   setUp.rig = afterActions(setUp.rig, opening, turn.scene.now);

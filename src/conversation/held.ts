@@ -1,7 +1,7 @@
 // Whether a person holds the set-up, and what an owner may still do meanwhile; for everything that would go on.
 import { type Case, isTaken } from '../desk/case.ts';
 import type { RedFlag } from '../procedure/vocabulary.ts';
-import { canPutBack } from './give-up.ts';
+import { assumeDone, canPutBack } from './give-up.ts';
 import { line, say } from './say.ts';
 import type { SetUp } from './state.ts';
 import type { Turn } from './turn.ts';
@@ -25,7 +25,10 @@ export const isHandsOff = (one: Case | null): boolean =>
   one !== null && one.flag !== null && (handsOff as readonly string[]).includes(one.flag);
 
 /** A person has it: the machine waits asleep, and what was asked before is off. */
-export function holdSetUp(setUp: SetUp): void {
+export function holdSetUp(turn: Turn): void {
+  const { setUp } = turn.state;
+  if (!setUp) return;
+  assumeDone(turn);
   setUp.held = true;
   setUp.paused = true;
   setUp.asked = null;

@@ -115,6 +115,7 @@ export function followOdd(
     setUp.failures[detours] = (setUp.failures[detours] ?? 0) + 1;
     if ((setUp.failures[detours] ?? 0) > detoursEnough) {
       carry(turn, [oddLine(verdict, seen)], { verdict });
+      suspect(bench, { ...observation, settable: false });
       return giveToDesk(turn, bench, 'nothing-left');
     }
     setUp.oddity = {
@@ -195,7 +196,35 @@ function advise(turn: Turn, bench: Bench, settable: boolean, observation: Observ
   askCheck(turn, bench, advice, belief);
 }
 
+/** Something is wrong for certain: this speaks for every cause, also for those that come and go. */
+export function suspect(bench: Bench, evidence: Evidence | null): void {
+  const { setUp, content } = bench;
+  setUp.oddity ??= {
+    weights: {},
+    done: [],
+    seen: { kind: 'none' },
+    under: setUp.step.kind === 'check' ? { kind: 'stage' } : setUp.step,
+    retakes: 0,
+    settled: false,
+  };
+  if (evidence)
+    setUp.oddity.weights = addWeights(setUp.oddity.weights, likelihoods(content.faults, evidence));
+}
+
+/** A reading that is right nowhere near here, twice taken. */
+export function suspectReading(bench: Bench, awaited: Awaited, seen: Seen): void {
+  suspect(bench, { ...observationOf(bench, awaited, seen), settable: false });
+}
+
+/** It did not come back, twice taken: kept for what lasts, and gone on from. */
+export function weighMiss(bench: Bench, awaited: Awaited, seen: Seen): void {
+  const { setUp, content } = bench;
+  const weights = likelihoods(content.faults, { ...observationOf(bench, awaited, seen), settable: false });
+  setUp.evidence = addWeights(setUp.evidence, lastingWeights(content.faults, weights));
+}
+
 function giveToDesk(turn: Turn, bench: Bench, reason: CallReason): void {
+  suspect(bench, null);
   turn.carriedFacts.causes = ownersCauses(beliefOf(bench));
   callPerson(turn, { reason: `call-${reason}`, goOn: false, first: [line(`call-${reason}-owner`)] });
 }
@@ -319,12 +348,7 @@ export function followAnswer(turn: Turn): void {
   setUp.failures[stage.id] = (setUp.failures[stage.id] ?? 0) + 1;
   const before = procedure.stages[procedure.stages.indexOf(stage) - 1];
   if ((setUp.failures[stage.id] ?? 0) > 1 || !before) {
-    turn.carriedFacts.causes = ownersCauses(beliefOf(bench));
-    return callPerson(turn, {
-      reason: 'call-not-for-an-owner',
-      goOn: false,
-      first: [line('call-not-for-an-owner-owner')],
-    });
+    return giveToDesk(turn, bench, 'not-for-an-owner');
   }
   setUp.extra = ['check:leads'];
   carry(turn, [line('jumped-once-more')]);

@@ -5,7 +5,8 @@ export interface Rig {
   awake: boolean;
   /** Since when (ms); null while asleep. */
   awakeSince: number | null;
-  probes: 'none' | 'signal' | 'supply' | 'ground' | 'battery';
+  /** `unsure` after a person had the chat: perhaps still in, to be set anew before any reading. */
+  probes: 'none' | 'signal' | 'supply' | 'ground' | 'battery' | 'unsure';
   sensor: 'tight' | 'loose';
   idleStop: 'set' | 'off';
   fastIdle: 'set' | 'off';
@@ -37,6 +38,7 @@ const probesAfter: Partial<Record<Action, Rig['probes']>> = {
 
 const probingOf: Record<Rig['probes'], Probing> = {
   none: null,
+  unsure: null,
   signal: 'probe',
   supply: 'probe-supply',
   ground: 'probe-ground',

@@ -26,7 +26,8 @@ function goOn(turn: Turn, goTo: string | null): void {
   setUp.asked = null;
   setUp.heard = null;
   // What became of leads and power meanwhile is not known.
-  setUp.rig = { ...setUp.rig, awake: false, awakeSince: null, engine: 'off', probes: 'none' };
+  const probes = setUp.rig.probes === 'none' ? 'none' : 'unsure';
+  setUp.rig = { ...setUp.rig, awake: false, awakeSince: null, engine: 'off', probes };
   if (Object.keys(setUp.readings).length > 0) carry(turn, [line('given-back-fresh')]);
   if (goTo !== null) return jumpAhead(turn, goTo);
   const { step } = setUp;

@@ -29,7 +29,7 @@ function begin(seat: Seat): void {
   const { setUp } = state;
   const ran = setUp?.rig.engine === 'running';
   const wasHeld = setUp?.held === true;
-  if (setUp) holdSetUp(setUp);
+  holdSetUp(turn);
   state.latest = null;
   state.offered = null;
   state.menu = null;

@@ -87,7 +87,7 @@ export interface Aside {
   resolution: number;
   low: number | null;
   high: number | null;
-  why: 'asked' | 'asleep' | 'implausible' | 'unclear';
+  why: 'asked' | 'asleep' | 'implausible' | 'unclear' | 'doubted';
   /** The number of the reading. */
   at: number;
 }

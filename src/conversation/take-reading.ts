@@ -20,7 +20,9 @@ import {
   isOdd,
   type Seen,
   stageHands,
+  suspectReading,
   takeCheckReading,
+  weighMiss,
   weighWaver,
 } from './odd-reading.ts';
 import { follow } from './outcome.ts';
@@ -185,6 +187,8 @@ export function takeSeen(turn: Turn, seen: Seen, typed: string): void {
   if (bench.stage.adjust && setUp.checkOnly === null) return advance(turn, verdict);
   if (bench.stage.failing && !failedTooOften(bench, limits)) {
     carry(turn, [outLine(verdict, seen.resolution)], { verdict });
+    if ('call' in bench.stage.failing) suspectReading(bench, awaited, seen);
+    else if (limits.target.like !== undefined) weighMiss(bench, awaited, seen);
     return follow(turn, bench.stage.failing);
   }
   if (bench.stage.noteOnly) {

@@ -43,7 +43,7 @@ export interface Case {
   holder: Member | null;
   /** The latest entries only. */
   history: CaseEntry[];
-  /** The latest of the owner's own words, for the card. */
+  /** The owner's own words: those that a person was called with, and the latest. */
   ownWords: string[];
   /** When the clock next looks at this case; null for never. */
   remindAt: number | null;
@@ -75,7 +75,9 @@ export const isSame = (a: Pick<Member, 'platform' | 'person'>, b: Pick<Member, '
 
 const entriesKept = 24;
 const noteKept = 300;
-const wordsKept = 4;
+/** The words that a person was called with, and the latest after them. */
+const firstWords = 2;
+const latestWords = 3;
 const wordLength = 300;
 /** A case that was closed or given back is taken up again within this time (ms) instead of a new one. */
 export const reopenWithin = 7 * 24 * 3_600_000;
@@ -119,7 +121,9 @@ export function enter(
 }
 
 export function keepWords(one: Case, text: string): void {
-  if (text.trim() !== '') one.ownWords = [...one.ownWords, text.slice(0, wordLength)].slice(-wordsKept);
+  if (text.trim() === '') return;
+  const all = [...one.ownWords, text.slice(0, wordLength)];
+  one.ownWords = [...all.slice(0, firstWords), ...all.slice(firstWords).slice(-latestWords)];
 }
 
 export const canReopen = (one: Case, now: number): boolean =>
