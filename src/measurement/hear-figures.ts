@@ -9,6 +9,9 @@ import type { Lexicon } from './lexicon.ts';
 import type { Unit } from './unit.ts';
 import { type TypedUnit, worthOf } from './unit-factors.ts';
 
+/** Nobody sends more readings in one message; what compares numbers with each other stays quick. */
+const mostQuantities = 64;
+
 const unclear = (why: UnclearWhy): Heard => ({ kind: 'unclear', why });
 
 export function hearFigures(
@@ -21,6 +24,7 @@ export function hearFigures(
   const lone = hearLoneOne(pieces);
   if (lone !== null) return lone;
   const found = findQuantities(pieces, own, asked === 'mm' || asked === null);
+  if (found.length > mostQuantities) return unclear('two-meanings');
   clearBullets(pieces, found);
   for (const quantity of found) {
     if (asked !== null && quantity.unit !== null && worthOf(quantity.unit).unit !== asked)

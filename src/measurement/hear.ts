@@ -16,7 +16,10 @@ const longest = 4096;
 /** `asked` is the unit of the reading that is awaited, null where none is; the owner's language comes first in `lexicons`. */
 export function hear(text: string, asked: Unit | null, lexicons: readonly Lexicon[]): Heard {
   if (text.length > longest) return { kind: 'unclear', why: 'too-long' };
-  const tokens = tokenise(foldText(text));
+  const folded = foldText(text);
+  // One sign can stand for many letters; nobody writes so.
+  if (folded.length > 2 * longest) return { kind: 'unclear', why: 'too-long' };
+  const tokens = tokenise(folded);
   const pieces = readPieces(tokens, lexicons);
   const flag = hearFlag(tokens, pieces, lexicons);
   if (flag !== null) return { kind: 'red-flag', flag };
