@@ -221,7 +221,7 @@ export function newSetUp(
     checkOnly: null,
     finding: null,
     acknowledged: [],
-    rig: rigAtStart,
+    rig: { ...rigAtStart },
     loop: null,
     unclear: 0,
     reread: null,

@@ -6,6 +6,7 @@ import { fallDue } from './fall-due.ts';
 import { finishTurn } from './finish-turn.ts';
 import { hearOwner } from './hear-owner.ts';
 import { hearStaff } from './hear-staff.ts';
+import { type PackedState, unpackState } from './pack-state.ts';
 import { caseFact, line, tellDesk } from './say.ts';
 import { type Conversation, newConversation, stateVersion } from './state.ts';
 import { type Scene, startTurn, type Turn } from './turn.ts';
@@ -95,5 +96,5 @@ export function readState(stored: unknown): Conversation | null {
       `This chat was kept by another version of the program (${String(version)}, here ${stateVersion}).`,
     );
   }
-  return stored as Conversation;
+  return unpackState(stored as PackedState);
 }

@@ -4,6 +4,7 @@ import type { OutgoingMessage, PictureRequest } from '../chat/outgoing-message.t
 import { caseRecord } from '../conversation/case-record.ts';
 import { isCaseChanged } from '../conversation/finish-turn.ts';
 import { type DeskState, hearDesk } from '../conversation/hear-desk.ts';
+import { packState } from '../conversation/pack-state.ts';
 import { dueAt, type Event, readState, transition } from '../conversation/transition.ts';
 import type { Saying, Scene, TakenReading, Turn } from '../conversation/turn.ts';
 import { isOpen } from '../desk/case.ts';
@@ -127,7 +128,7 @@ function decisionOf(turn: Turn, wordingFor: Knowledge['wordingFor']): Decision {
   const machine = setUp && scene.contentAt(setUp.content).machines[setUp.machine];
   const pinned = setUp?.content ?? scene.current.hash;
   const decision: Decision = {
-    state: turn.erase ? null : state,
+    state: turn.erase ? null : packState(state),
     messages: turn.said.map((saying) => put(saying, wordingFor(saying.language, pinned))),
     readings: turn.taken.map((reading, index) => ({
       number: state.taken - turn.taken.length + 1 + index,

@@ -1,13 +1,18 @@
-// Whatever a person types or presses: nothing breaks, nothing unread passes, and the same again gives the same.
+// Whatever a person types or presses: nothing breaks, nothing unread passes, the state stays small, and the same again gives the same.
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { benchDecide } from './bench-content.ts';
+import { everyStage } from './every-stage.ts';
 import { brokenRules } from './message-rules.ts';
 import { Play, type Said } from './play.ts';
 import { answer, benchFigures, latestAsk, type Shows } from './ready-owner.ts';
 
 const decide = await benchDecide();
 const who = 'rider';
+/** Four kilobytes after two hundred messages: performance goal G3. */
+const largest = 4096;
+/** A case beside it: its history and the owner's own words, as far as they are kept without staff's notes. */
+const caseAtMost = 1536;
 type Input =
   | { kind: 'answer' }
   | { kind: 'text'; text: string }
@@ -101,4 +106,23 @@ test('the same input gives the same output, over any restarts between', () => {
     }),
     { numRuns: 40, seed: 7 },
   );
+});
+
+test('after two hundred messages the state is still small', () => {
+  let biggest = 0;
+  fc.assert(
+    fc.property(fc.array(input, { minLength: 200, maxLength: 200 }), (inputs) => {
+      const play = chat(inputs);
+      const open = play.stateOf(who)?.case != null;
+      biggest = Math.max(biggest, play.bytesOf(who));
+      expect(play.bytesOf(who)).toBeLessThanOrEqual(open ? largest + caseAtMost : largest);
+    }),
+    { numRuns: 25, seed: 11 },
+  );
+  expect(biggest).toBeGreaterThan(500);
+});
+
+test('in good order no state of a whole set-up is larger either', () => {
+  const sizes = [...everyStage(decide)].map(({ play }) => play.bytesOf('rider'));
+  expect(Math.max(...sizes)).toBeLessThanOrEqual(largest);
 });

@@ -3,6 +3,8 @@ import { join } from 'node:path';
 import type { IncomingMessage } from '../../src/chat/incoming-message.ts';
 import type { OutgoingMessage } from '../../src/chat/outgoing-message.ts';
 import { makeKnowledge } from '../../src/commands/make-knowledge.ts';
+import type { Conversation } from '../../src/conversation/state.ts';
+import { readState } from '../../src/conversation/transition.ts';
 import { makeDecide } from '../../src/inbox/decide.ts';
 import { loadContent } from '../../src/library/load-content.ts';
 import type { Arrival, Decide, Loaded, ReadingRow, RecordRow, StoredCase } from '../../src/store/store.ts';
@@ -91,9 +93,13 @@ export class Play {
     return said;
   }
 
-  /** The state as the store would hold it. */
-  stateOf(from: string): unknown {
-    return JSON.parse(this.states.get(`console:${from}`) ?? 'null');
+  /** The state as the conversation sees it; and how many bytes the store would hold. */
+  stateOf(from: string): Conversation | null {
+    return readState(JSON.parse(this.states.get(`console:${from}`) ?? 'null'));
+  }
+
+  bytesOf(from: string): number {
+    return Buffer.byteLength(this.states.get(`console:${from}`) ?? '');
   }
 
   private blank(from: string): IncomingMessage {
