@@ -69,10 +69,12 @@ function hasAny(tokens: readonly Token[], lexicon: Lexicon): boolean {
 function clausesOf(pieces: readonly Piece[]): Clause[] {
   const clauses: Clause[] = [];
   let clause: Clause = { from: 0, to: 0, denials: [], supposed: Number.POSITIVE_INFINITY };
-  for (const piece of pieces) {
+  for (const [index, piece] of pieces.entries()) {
     const end = piece.at + piece.length;
+    // "Fuel on the floor, it drips": what goes on about the same thing is one clause.
+    const goesOn = isMark(piece, ',') && isRole(pieces[index + 1], 'pronoun');
     const spacedDash = isMark(piece, '-') && !piece.glued;
-    if (isMark(piece, '.,;!?:\n()—') || spacedDash || isRole(piece, 'but')) {
+    if ((isMark(piece, '.,;!?:\n()—') && !goesOn) || spacedDash || isRole(piece, 'but')) {
       clause.to = piece.at;
       clauses.push(clause);
       clause = { from: end, to: end, denials: [], supposed: Number.POSITIVE_INFINITY };
@@ -102,7 +104,9 @@ function flagIn(clause: Clause, tokens: readonly Token[], lexicon: Lexicon): str
       }
     }
   }
-  for (const [pattern, hits] of whole) {
+  // "The lead is burning hot": the flag that accounts for more of the words.
+  const weight = (hits: readonly Hit[]) => hits.reduce((sum, { from, to }) => sum + to - from, 0);
+  for (const [pattern, hits] of [...whole].sort(([, a], [, b]) => weight(b) - weight(a))) {
     const { flag, unless } = lexicon.patterns[pattern]!;
     if (latest.get(pattern)?.[unless] === undefined && !isDenied(clause, hits)) return flag;
   }

@@ -33,6 +33,7 @@ export const roles = [
   'not-negation',
   'hypothetical',
   'but',
+  'pronoun',
   'overload',
   'overload-alone',
   'no-reading',
