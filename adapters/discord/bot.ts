@@ -75,7 +75,7 @@ export function createDiscord(options: DiscordOptions, around: Surroundings): Pl
 
     gateway = openGateway(
       token,
-      api,
+      rest,
       {
         ready: begin,
         message: (message) => inLane(message.channel_id, (take) => take.takeMessage(message)),

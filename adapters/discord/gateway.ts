@@ -1,27 +1,25 @@
 // Keeps the connection over which Discord reports what happens, for the adapter; resuming is the library's work.
+import { WebSocketManager, WebSocketShardEvents } from '@discordjs/ws';
 import {
   type APIInteraction,
-  Client,
-  Events,
   GatewayCloseCodes,
   GatewayDispatchEvents,
+  type GatewayDispatchPayload,
   GatewayIntentBits,
   type GatewayReadyDispatchData,
-  Options,
-  Partials,
+  type REST,
 } from 'discord.js';
 import { backoff, pause } from '../wire/pause.ts';
 import type { Surroundings } from '../wire/surroundings.ts';
 import type { SeenMessage } from './decode-message.ts';
-import { tokenRefused } from './trouble.ts';
+import { readTrouble, tokenRefused } from './trouble.ts';
 
 /** The least that works; the guide says what each is for. */
-export const intents = [
-  GatewayIntentBits.Guilds,
-  GatewayIntentBits.GuildMessages,
-  GatewayIntentBits.DirectMessages,
-  GatewayIntentBits.MessageContent,
-];
+export const intents =
+  GatewayIntentBits.Guilds |
+  GatewayIntentBits.GuildMessages |
+  GatewayIntentBits.DirectMessages |
+  GatewayIntentBits.MessageContent;
 
 export interface Listener {
   /** A new session: whatever happened before it was not reported. */
@@ -40,65 +38,77 @@ export interface Gateway {
 const intentsRefused =
   'Discord refuses the intents: switch on “Message Content Intent” for the bot in the developer portal.';
 
+/** After these a new session is refused as well. */
+const final: readonly number[] = [
+  GatewayCloseCodes.AuthenticationFailed,
+  GatewayCloseCodes.InvalidShard,
+  GatewayCloseCodes.ShardingRequired,
+  GatewayCloseCodes.InvalidAPIVersion,
+  GatewayCloseCodes.InvalidIntents,
+  GatewayCloseCodes.DisallowedIntents,
+];
+
 export function openGateway(
   token: string,
-  api: string,
+  rest: REST,
   listener: Listener,
-  around: Surroundings,
+  { log, onFatal }: Surroundings,
   stopping: AbortSignal,
 ): Gateway {
-  let client: Client | null = null;
+  const platform = 'discord';
+  let manager: WebSocketManager | null = null;
   let given = false;
 
-  /** A client that failed to log in cannot be used again. */
-  function makeClient(): Client {
-    const made = new Client({
-      intents,
-      // Without it, a direct message in a chat not yet known would be dropped.
-      partials: [Partials.Channel],
-      makeCache: Options.cacheWithLimits({ ...Options.DefaultMakeCacheSettings, MessageManager: 0 }),
-      rest: { api },
+  function makeManager(): WebSocketManager {
+    const made = new WebSocketManager({ token, intents, rest });
+    made.on(WebSocketShardEvents.Dispatch, ({ data }) => dispatch(data));
+    made.on(WebSocketShardEvents.Resumed, () => log.info({ platform }, 'the session on Discord goes on'));
+    made.on(WebSocketShardEvents.Error, ({ error }) => {
+      log.warn({ platform, trouble: error.name }, 'the connection to Discord failed');
     });
-    made.ws.on(GatewayDispatchEvents.Ready, (session) => listener.ready(session));
-    made.ws.on(GatewayDispatchEvents.MessageCreate, (message) => listener.message(message));
-    made.ws.on(GatewayDispatchEvents.MessageUpdate, (message) => listener.edit(message));
-    made.ws.on(GatewayDispatchEvents.InteractionCreate, (interaction) => listener.interaction(interaction));
-    made.on(Events.ShardDisconnect, ({ code }) => giveUp(code));
-    made.on(Events.ShardReconnecting, () =>
-      around.log.warn({ platform: 'discord' }, 'reconnecting to Discord'),
-    );
-    made.on(Events.ShardResume, () =>
-      around.log.info({ platform: 'discord' }, 'the session on Discord goes on'),
-    );
-    made.on(Events.ShardError, (error) =>
-      around.log.warn({ trouble: error.name }, 'the connection to Discord failed'),
-    );
-    made.on(Events.Error, (error) => around.log.warn({ trouble: error.name }, 'Discord’s library failed'));
+    made.on(WebSocketShardEvents.Closed, ({ code }) => {
+      if (final.includes(code)) giveUp(code);
+      else if (!stopping.aborted) log.warn({ platform, code }, 'the connection to Discord was closed');
+    });
     return made;
+  }
+
+  function dispatch({ t, d }: GatewayDispatchPayload): void {
+    switch (t) {
+      case GatewayDispatchEvents.Ready:
+        return listener.ready(d);
+      case GatewayDispatchEvents.MessageCreate:
+        return listener.message(d);
+      case GatewayDispatchEvents.MessageUpdate:
+        return listener.edit(d);
+      case GatewayDispatchEvents.InteractionCreate:
+        return listener.interaction(d);
+    }
   }
 
   function giveUp(code: number): void {
     if (given || stopping.aborted) return;
     given = true;
-    if (code === GatewayCloseCodes.AuthenticationFailed) around.onFatal('revoked-token', tokenRefused);
+    if (code === GatewayCloseCodes.AuthenticationFailed) onFatal('revoked-token', tokenRefused);
     else if (code === GatewayCloseCodes.DisallowedIntents || code === GatewayCloseCodes.InvalidIntents) {
-      around.onFatal('not-allowed', intentsRefused);
-    } else around.onFatal('not-allowed', `Discord closed the connection for good (code ${code}).`);
+      onFatal('not-allowed', intentsRefused);
+    } else onFatal('not-allowed', `Discord closed the connection for good (code ${code}).`);
   }
 
   async function connect(): Promise<void> {
     for (let attempt = 1; !given && !stopping.aborted; attempt += 1) {
-      client = makeClient();
+      manager = makeManager();
       try {
-        await client.login(token);
+        await manager.connect();
         return;
       } catch (error) {
-        if (isTokenInvalid(error)) return giveUp(GatewayCloseCodes.AuthenticationFailed);
-        const waitMs = backoff(attempt, 1_000, 60_000);
-        around.log.warn(
-          { platform: 'discord', waitMs, trouble: nameOf(error) },
-          'Discord cannot be reached yet',
-        );
+        const trouble = readTrouble(error);
+        if (trouble.kind === 'revoked') return giveUp(GatewayCloseCodes.AuthenticationFailed);
+        // Each try may use up one of the day's sessions: the waits grow.
+        const waitMs = trouble.kind === 'wait' ? trouble.ms : backoff(attempt, 1_000, 60_000);
+        const why = 'why' in trouble ? trouble.why : trouble.kind;
+        log.warn({ platform, waitMs, why }, 'Discord cannot be reached yet');
+        await manager.destroy().catch(() => {});
         await pause(waitMs, stopping);
       }
     }
@@ -107,11 +117,7 @@ export function openGateway(
   return {
     connect,
     async close() {
-      await client?.destroy();
+      await manager?.destroy();
     },
   };
 }
-
-const isTokenInvalid = (error: unknown) => (error as { code?: unknown } | null)?.code === 'TokenInvalid';
-
-const nameOf = (error: unknown) => (error instanceof Error ? error.name : typeof error);
