@@ -59,9 +59,7 @@ function packSetUp(setUp: SetUp): PackedSetUp {
     ),
     readings: mapValues(readings, toShort),
     found: mapValues(
-      Object.fromEntries(
-        Object.entries(found).filter(([key, kept]) => JSON.stringify(kept) !== JSON.stringify(readings[key])),
-      ),
+      Object.fromEntries(Object.entries(found).filter(([key, kept]) => !isSame(kept, readings[key]))),
       toShort,
     ),
     asides: asides.map((aside) => asideFields.map((field) => aside[field])),
@@ -126,13 +124,23 @@ const asideFields = [
 ] as const satisfies readonly (keyof Aside)[];
 
 /** What a new set-up has anyway need not be stored. */
-const usual = mapValues<unknown, string>({ ...newSetUp('', '', '', '', '', 0) }, (value) =>
-  JSON.stringify(value),
-);
+const usual: Record<string, unknown> = { ...newSetUp('', '', '', '', '', 0) };
 
 function withoutUsual<T extends object>(rest: T): Partial<T> {
-  const own = Object.entries(rest).filter(([key, value]) => JSON.stringify(value) !== usual[key]);
-  return Object.fromEntries(own) as Partial<T>;
+  const own: Record<string, unknown> = {};
+  for (const [key, value] of Object.entries(rest)) if (!isSame(value, usual[key])) own[key] = value;
+  return own as Partial<T>;
+}
+
+/** The same value, or the same plain values one level down; no more is needed of what is usual. */
+function isSame(a: unknown, b: unknown): boolean {
+  if (a === b) return true;
+  if (typeof a !== 'object' || typeof b !== 'object' || a === null || b === null) return false;
+  const keys = Object.keys(a);
+  return (
+    keys.length === Object.keys(b).length &&
+    keys.every((key) => (a as Record<string, unknown>)[key] === (b as Record<string, unknown>)[key])
+  );
 }
 
 const toShort = ({ value, resolution, result, low, high, at }: Kept): Short => [

@@ -1,8 +1,8 @@
 // Twelve stages, each one reading against a tolerance, asked for until it is right; without faults and words. For the goals of the pure step.
 import { join } from 'node:path';
 import type { IncomingMessage } from '../../src/chat/incoming-message.ts';
-import type { Conversation } from '../../src/conversation/state.ts';
-import { type Event, transition } from '../../src/conversation/transition.ts';
+import { packState } from '../../src/conversation/pack-state.ts';
+import { type Event, readState, transition } from '../../src/conversation/transition.ts';
 import type { Scene } from '../../src/conversation/turn.ts';
 import { loadContent } from '../../src/library/load-content.ts';
 import { prepareLexicon } from '../../src/measurement/lexicon.ts';
@@ -79,9 +79,8 @@ export async function ourStep(stages: number): Promise<Step> {
     mostPerMinute: null,
   };
   return (state, text) => {
-    const before = state === null ? null : (JSON.parse(state) as Conversation);
-    const turn = transition(scene, before, eventOf(text));
-    return { state: JSON.stringify(turn.state), replies: turn.said.length };
+    const turn = transition(scene, state === null ? null : readState(JSON.parse(state)), eventOf(text));
+    return { state: JSON.stringify(packState(turn.state)), replies: turn.said.length };
   };
 }
 
