@@ -1,5 +1,6 @@
 // Decides what the numbers of a message come to: one reading, a range, a series, an overload, none, or a reason to ask back.
 
+import { hearLoneOne, hearNone } from './hear-no-figure.ts';
 import { looseEnds, type Sorted, sortQuantities } from './hear-others.ts';
 import { isMark, isRole, type Piece } from './hear-pieces.ts';
 import { findQuantities, type Quantity } from './hear-quantities.ts';
@@ -50,40 +51,6 @@ function unitNamed(quantities: readonly Quantity[]): Unit | null {
   const named = quantities.find(({ unit }) => unit !== null)?.unit;
   return named ? worthOf(named).unit : null;
 }
-
-/** "1 ." and "just a 1, on the left": a meter's way to say that there is too much. */
-function hearLoneOne(pieces: readonly Piece[]): Heard | null {
-  const ones = pieces.filter(
-    ({ text, kind, meaning }) => (kind === 'numeral' && text === '1') || meaning.number === 1,
-  );
-  if (ones.length !== 1 || pieces.some(({ kind, text }) => kind === 'numeral' && text !== '1')) return null;
-  const dotted = pieces.length === 2 && isMark(pieces[1], '.') && !pieces[1]!.glued;
-  return dotted || pieces.some((piece) => isRole(piece, 'left-side')) ? { kind: 'overload' } : null;
-}
-
-function hearNone(pieces: readonly Piece[], sorted: Sorted, found: readonly Quantity[]): Heard {
-  const has = (role: Parameters<typeof isRole>[1]) => pieces.some((piece) => isRole(piece, role));
-  const alone = (role: Parameters<typeof isRole>[1]) =>
-    has(role) &&
-    pieces.every(
-      (piece) =>
-        piece.kind === 'mark' || isRole(piece, role, 'filler', 'plain', 'article', 'label', 'screen'),
-    );
-  if (has('same')) return unclear('refers-back');
-  if (sorted.kept.length === 0 && (found.some(({ overload }) => overload) || alone('overload-alone'))) {
-    return { kind: 'overload' };
-  }
-  if (isDashes(pieces)) return { kind: 'no-reading' };
-  const dark = has('screen') && has('no-reading-alone');
-  if (has('no-reading') || dark || alone('no-reading-alone')) return { kind: 'no-reading' };
-  if (sorted.wrongQuantity) return unclear('wrong-quantity');
-  if (sorted.referred) return unclear('refers-back');
-  return unclear('nothing-understood');
-}
-
-/** "---": what some meters show where there is nothing to show. */
-const isDashes = (pieces: readonly Piece[]) =>
-  pieces.some((_, at) => [0, 1, 2].every((step) => isMark(pieces[at + step], '-')));
 
 class Figures {
   readonly #pieces: readonly Piece[];

@@ -1,6 +1,7 @@
 // Finds the quantities in a message: each number with its sign, its unit and the words beside it that change what it is.
-import { type Habits, readNumber, type SpokenNumber } from './hear-numbers.ts';
+import { readNumber } from './hear-numbers.ts';
 import { isMark, isRole, type Piece } from './hear-pieces.ts';
+import type { Habits, SpokenNumber } from './spoken-number.ts';
 import type { TypedUnit } from './unit-factors.ts';
 
 export interface Quantity {
