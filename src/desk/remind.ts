@@ -12,7 +12,7 @@ export function remindNext(
   reminded: number,
   closedOn: string | null,
 ): number | null {
-  const wait = Math.min(workshop.remindMinutes * 60_000 * 2 ** Math.min(reminded, 8), longestWait);
-  const at = now + Math.max(wait, workshop.remindMinutes * 60_000);
+  const first = workshop.remindMinutes * 60_000;
+  const at = now + Math.min(first * 2 ** Math.min(reminded, 8), Math.max(first, longestWait));
   return isOpenAt(workshop, at, closedOn) ? at : opensNext(workshop, at, closedOn);
 }

@@ -1,0 +1,46 @@
+// What staff type: commands are told from words that are meant for the owner.
+import fc from 'fast-check';
+import { expect, test } from 'vitest';
+import { deskCommands, readBareCommand, readCommand } from '../../src/desk/read-command.ts';
+
+test.each([
+  ['/take', 'take', ''],
+  ['.take', 'take', ''],
+  ['/Take ', 'take', ''],
+  ['/ask closed stop', 'ask', 'closed stop'],
+  ['/give back', 'give-back', ''],
+  ['/give-back', 'give-back', ''],
+  // A platform adds the bot's own name behind a command in a group.
+  ['/close@workshop_bot worn track', 'close', 'worn track'],
+  ['/note two\nlines', 'note', 'two\nlines'],
+  // A slip is still no message to the owner.
+  ['/noet he never listens', 'noet', 'he never listens'],
+])('%j is a command', (text, name, rest) => {
+  expect(readCommand(text)).toEqual({ name, rest });
+});
+
+test.each(['take it off', '.348 is fine', '1/2 turn', '... wait', '/', '.', ' ', '/ 2 turns', 'see /note'])(
+  '%j is meant for the owner',
+  (text) => {
+    expect(readCommand(text)).toBeNull();
+  },
+);
+
+test('at the desk as a whole a known word needs no sign, any other does', () => {
+  expect(readBareCommand('find ann', deskCommands)).toEqual({ name: 'find', rest: 'ann' });
+  expect(readBareCommand('Cases', deskCommands)).toEqual({ name: 'cases', rest: '' });
+  expect(readBareCommand('lunch?', deskCommands)).toBeNull();
+});
+
+test('whatever begins with a sign and a letter is never passed on', () => {
+  fc.assert(
+    fc.property(
+      fc.constantFrom('/', '.'),
+      fc.stringMatching(/^[a-z][a-z-]{0,12}$/),
+      fc.string(),
+      (sign, word, more) => {
+        expect(readCommand(`${sign}${word} ${more}`)).not.toBeNull();
+      },
+    ),
+  );
+});
