@@ -6,6 +6,7 @@ import { judgeRange } from '../measurement/judge-range.ts';
 import { digitsSwapped } from '../measurement/slip.ts';
 import { unknownMeter } from '../measurement/uncertainty.ts';
 import type { Window } from '../measurement/window.ts';
+import type { Measure } from '../procedure/vocabulary.ts';
 import { advance, afterFixing, aimWindow, noteTrial } from './adjust.ts';
 import { askReading } from './ask-stage.ts';
 import { type Awaited, awaitedOf } from './awaited.ts';
@@ -330,7 +331,8 @@ function digitForOthers({ machine }: Bench, measure: string): number {
 }
 
 function cannotTell(turn: Turn, needed: number | null, verdict: VerdictFact): void {
-  const { setUp } = benchOf(turn);
+  const bench = benchOf(turn);
+  const { setUp } = bench;
   setUp.unclear += 1;
   const lines: Line[] =
     needed === null ? [line('unclear-meter')] : [line('unclear-digits', { digit: needed })];
@@ -338,7 +340,9 @@ function cannotTell(turn: Turn, needed: number | null, verdict: VerdictFact): vo
     return callPerson(turn, { reason: 'meter-too-coarse', goOn: false, first: lines });
   }
   carry(turn, lines, { verdict });
-  restate(turn);
+  if (setUp.step.kind !== 'stage') return restate(turn);
+  // The leads are in and the power is on: only what a hand holds is done again.
+  askReading(turn, verdict.measure as Measure, stageHands(bench), []);
 }
 
 function verdictOf(
