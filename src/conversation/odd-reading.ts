@@ -223,7 +223,7 @@ export function weighMiss(bench: Bench, awaited: Awaited, seen: Seen): void {
   setUp.evidence = addWeights(setUp.evidence, lastingWeights(content.faults, weights));
 }
 
-function giveToDesk(turn: Turn, bench: Bench, reason: CallReason): void {
+export function giveToDesk(turn: Turn, bench: Bench, reason: CallReason): void {
   suspect(bench, null);
   turn.carriedFacts.causes = ownersCauses(beliefOf(bench));
   callPerson(turn, { reason: `call-${reason}`, goOn: false, first: [line(`call-${reason}-owner`)] });

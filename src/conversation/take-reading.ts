@@ -18,6 +18,7 @@ import { type Limits, limitsFor, readingKey } from './limits.ts';
 import {
   clearOdd,
   followOdd,
+  giveToDesk,
   isOdd,
   type Seen,
   stageHands,
@@ -38,6 +39,8 @@ import { type Bench, benchOf, type Turn } from './turn.ts';
 
 /** Wider than this a reading wanders, and no verdict can be told from it (V; common practice, no source). */
 const widestFlicker = 0.004;
+/** Nobody having turned anything, a throttle that shuts comes back to within this (V; common practice, no source). */
+const steady = 0.004;
 /** Below this (V) the meter shows what it shows of a control unit asleep. */
 const asleepBelow = 0.03;
 /** So many readings in a row that cannot tell, and a person had better look. */
@@ -176,9 +179,14 @@ export function takeSeen(turn: Turn, seen: Seen, typed: string): void {
     });
   }
   keep(turn, bench, awaited, verdict, judged, seen.resolution, passed);
-  if (passed && wavers(bench, limits, verdict, seen.resolution)) {
+  if (wavers(bench, verdict, seen.resolution)) {
     carry(turn, [line('came-back-differently')], { verdict });
     weighWaver(bench, awaited, seen, setUp.reread ?? 0);
+    const wavered = (setUp.failures.wavering ?? 0) + 1;
+    setUp.failures.wavering = wavered;
+    // A closed throttle that rests somewhere else each time is held, or its sensor slack: no figure means anything.
+    if (wavered > (limits.target.like === undefined ? 1 : 2))
+      return giveToDesk(turn, bench, 'not-for-an-owner');
     if (bench.stage.failing && !failedTooOften(bench, limits)) return follow(turn, bench.stage.failing);
     return followOdd(turn, bench, awaited, seen, verdict);
   }
@@ -207,10 +215,14 @@ export function takeSeen(turn: Turn, seen: Seen, typed: string): void {
   followOdd(turn, bench, awaited, seen, verdict);
 }
 
-/** What has to come back to the same place came back to another one first, and no slip of the fingers explains it. */
-function wavers({ setUp }: Bench, { target }: Limits, { value }: VerdictFact, resolution: number): boolean {
-  if (target.like === undefined || setUp.reread === null) return false;
-  return !digitsSwapped(setUp.reread, value ?? 0, resolution);
+/** What has to come to rest in the same place came to another one first, and no slip of the fingers explains it. */
+function wavers({ setUp, stage }: Bench, { value }: VerdictFact, resolution: number): boolean {
+  const { reread } = setUp;
+  if (reread === null || value === null || value === undefined) return false;
+  if (stage.failing === undefined || !('go' in stage.failing) || stage.ask === undefined) return false;
+  if (!('reading' in stage.ask) || unitOf(stage.ask.reading) !== 'V') return false;
+  const apart = Math.abs(value - reread) > Math.max(steady, 2 * resolution);
+  return apart && !digitsSwapped(reread, value, resolution);
 }
 
 /** Going back helps once; after that the cause is looked for. */
