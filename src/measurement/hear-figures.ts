@@ -120,8 +120,9 @@ class Figures {
   #several(kept: readonly Quantity[]): Heard {
     const taken = this.#grouped(kept);
     if (taken !== null) return taken;
-    const values = kept.map((quantity) => (quantity.overload ? null : this.#take(quantity)));
     const links = kept.slice(1).map((quantity, index) => this.#pieces.slice(kept[index]!.to, quantity.from));
+    if (isRangeOfMeter(kept, links)) return { kind: 'overload' };
+    const values = kept.map((quantity) => (quantity.overload ? null : this.#take(quantity)));
     const numbers = values.filter((value) => value?.kind === 'value');
     const spread = this.#spread(kept, values[0], links);
     if (spread !== null) return spread;
@@ -250,6 +251,14 @@ function isBroken(kept: readonly Quantity[]): boolean {
     return kept.every(({ unit }) => unit === null);
   }
   return kept.length <= 4 && decimal(kept[0]!) && kept.slice(1).every(digit);
+}
+
+/** "Over range on the 2 V": the number is where the dial stands. */
+function isRangeOfMeter(kept: readonly Quantity[], links: readonly Piece[][]): boolean {
+  const [one, two] = kept;
+  const told = links[0]?.some(({ kind }) => kind === 'word') === true;
+  const digits = two?.number?.whole ? (two.number.numeral?.decimal?.digits ?? '') : '';
+  return kept.length === 2 && one!.overload && told && /^(?:[2456]|10)0{0,3}$/u.test(digits);
 }
 
 const rounded = (value: number) => Number(value.toPrecision(12));

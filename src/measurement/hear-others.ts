@@ -102,8 +102,11 @@ function withoutListNumbers(pieces: readonly Piece[], quantities: readonly Quant
 function isDenied(pieces: readonly Piece[], { from }: Quantity): boolean {
   for (let at = from - 1; at >= Math.max(0, from - 3); at--) {
     const piece = pieces[at];
-    if (isRole(piece, 'negation') && !isRole(piece, 'not-negation', 'no-reading', 'correction'))
+    // "0.54 no 0.45" takes back what was before it; "no es 0,45" denies what follows.
+    if (isRole(piece, 'correction') && at === from - 1) return false;
+    if (isRole(piece, 'negation') && !isRole(piece, 'not-negation', 'no-reading')) {
       return !isMark(pieces[at + 1], ',.');
+    }
     if (!isRole(piece, 'article', 'plain', 'filler', 'label', 'hedge')) return false;
   }
   return false;
@@ -168,7 +171,7 @@ export function looseEnds(link: readonly Piece[]): boolean {
   return link.every((piece) => {
     if (piece.kind === 'mark') return ',;/\n.:|-→()&+='.includes(piece.text);
     return (
-      isRole(piece, 'label', 'joiner', 'filler', 'plain', 'article', 'counted', 'now', 'to', 'past', 'but') ||
+      isRole(piece, 'label', 'joiner', 'filler', 'article', 'counted', 'now', 'to', 'past', 'but') ||
       piece.kind === 'numeral'
     );
   });

@@ -15,6 +15,7 @@ export interface Token {
 /** The text of a token that is the overload sign, however it was typed. */
 const overloadSign = 'o.l';
 
+const arrows = /[-=]{1,2}>/uy;
 const space = /[^\S\n]+/uy;
 const time = /\d{1,2}:\d{2}(?::\d{2})?(?![\d.,])/uy;
 const date = /(?:\d{4}([-/.])\d{1,2}\1\d{1,2}|\d{1,2}([-/.])\d{1,2}\2(?:19|20)\d{2})(?!\d)/uy;
@@ -92,6 +93,11 @@ export function tokenise(text: string): Token[] {
     const drawn = take(picture);
     if (drawn !== null) {
       push('word', drawn);
+      continue;
+    }
+    const arrow = take(arrows);
+    if (arrow !== null) {
+      push('mark', arrow, '→');
       continue;
     }
     const one = String.fromCodePoint(text.codePointAt(at)!);
