@@ -108,16 +108,18 @@ export function openGateway(
         const waitMs = trouble.kind === 'wait' ? trouble.ms : backoff(attempt, 1_000, 60_000);
         const why = 'why' in trouble ? trouble.why : trouble.kind;
         log.warn({ platform, waitMs, why }, 'Discord cannot be reached yet');
-        await manager.destroy().catch(() => {});
+        await destroy();
         await pause(waitMs, stopping);
       }
     }
   }
 
-  return {
-    connect,
-    async close() {
+  /** One that never came to be connected has nothing to close. */
+  async function destroy(): Promise<void> {
+    try {
       await manager?.destroy();
-    },
-  };
+    } catch {}
+  }
+
+  return { connect, close: destroy };
 }
