@@ -15,6 +15,7 @@ import { follow } from './outcome.ts';
 import { restate } from './restate.ts';
 import { afterActions } from './rig.ts';
 import { carry, line } from './say.ts';
+import { firstFound } from './state.ts';
 import { askBack, confirmHeard } from './take-reading.ts';
 import { benchOf, type Turn } from './turn.ts';
 
@@ -137,7 +138,7 @@ function tellJumping(turn: Turn): void {
   const bench = benchOf(turn);
   const awaited = awaitedOf(bench);
   if (!awaited) return restate(turn);
-  const middle = bench.setUp.loop?.before ?? bench.setUp.found['signal-idle@as-found']?.value ?? 0.6;
+  const middle = bench.setUp.loop?.before ?? firstFound(bench.setUp, 'signal-idle@as-found')?.value ?? 0.6;
   const seen = { kind: 'range', low: middle - 0.05, high: middle + 0.05, resolution: 0.001 } as const;
   followOdd(turn, bench, awaited, seen, {
     result: 'implausible',

@@ -5,7 +5,7 @@ import { type Measure, measureIds } from '../procedure/vocabulary.ts';
 import { figure, unitOf, unitSaid } from './fill-in.ts';
 import { pictureOfRecord } from './picture-subjects.ts';
 import { line, say } from './say.ts';
-import type { Kept } from './state.ts';
+import { firstFound, type Kept } from './state.ts';
 import { type Bench, benchOf, type Turn } from './turn.ts';
 
 /** The last stage was left: the result follows from what was turned, checked and accepted. */
@@ -30,7 +30,7 @@ function resultOf({ setUp, procedure }: Bench): RecordFact['result'] {
   // Stops backed off for the check and brought back to where they were are no setting.
   const changed =
     setUp.touched.includes('sensor-body') ||
-    setUp.found['signal-idle@as-found']?.result === 'out' ||
+    firstFound(setUp, 'signal-idle@as-found')?.result === 'out' ||
     (setUp.trials['idle-stop@speed'] ?? []).length > 0;
   return changed ? 'set' : 'right-as-found';
 }

@@ -16,7 +16,7 @@ import { jumpTo } from './enter-stage.ts';
 import { unitSaid } from './fill-in.ts';
 import { type Limits, limitsFor } from './limits.ts';
 import { carry, line, say } from './say.ts';
-import type { SetUp } from './state.ts';
+import { firstFound, type SetUp } from './state.ts';
 import { sweepLimits } from './sweep.ts';
 import { type Bench, benchOf, type Turn } from './turn.ts';
 
@@ -46,7 +46,7 @@ function observationOf(bench: Bench, awaited: Awaited, seen: Seen): Observation 
   if (awaited.measure === 'idle-speed') observation.reach = 1200;
   // What should merely have come back may be off by an idle stop not settled, and by no more.
   if (limits?.target.like !== undefined && stage.failing) observation.reach = 0.03;
-  const before = setUp.found['signal-idle@as-found'];
+  const before = firstFound(setUp, 'signal-idle@as-found');
   const turned = setUp.counts['idle-stop'] ?? 0;
   if (
     awaited.measure === 'signal-closed-stop' &&

@@ -120,8 +120,9 @@ export interface SetUp {
   answers: Record<string, string>;
   passed: Record<string, 'passed' | 'noted' | 'accepted'>;
   touched: string[];
-  /** The latest reading by measure and situation, and the first as found. */
+  /** The latest reading by measure and situation. */
   readings: Record<string, Kept>;
+  /** The first, where it was read again since. */
   found: Record<string, Kept>;
   /** What the owner's own manual gives, by measure. */
   manual: Record<string, number>;
@@ -235,4 +236,9 @@ export function newSetUp(
     asked: null,
     held: false,
   };
+}
+
+/** What a measure showed when it was first read in this situation. */
+export function firstFound({ found, readings }: SetUp, key: string): Kept | undefined {
+  return found[key] ?? readings[key];
 }

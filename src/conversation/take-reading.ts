@@ -293,8 +293,9 @@ function keep(
     at: turn.state.taken,
   };
   const key = readingKey(measure, situation);
+  const before = setUp.readings[key];
+  if (before) setUp.found[key] ??= before;
   setUp.readings[key] = kept;
-  setUp.found[key] ??= kept;
   if (measure === 'supply-voltage') setUp.supply = passed ? value : null;
 }
 
