@@ -117,3 +117,19 @@ test.each(['jumps', 'asleep', 'outdoors', 'release-again'])('from %s on, by any 
   );
   expect(started).toBeGreaterThan(20);
 });
+
+test('a procedure that jumps over the list runs through it all the same', async () => {
+  const jumping = await benchDecide((procedure) => {
+    const changed = procedure.replace(
+      /(- id: jumps\n(?:.*\n)*?.*answers: \[\{ id: smooth) \}/,
+      '$1, outcome: { go: start } }',
+    );
+    if (changed === procedure) throw new Error('the procedure no longer has that answer');
+    return changed;
+  });
+  const play = new Play(jumping);
+  play.start(who, 'throttle-sensor', 'bench-single');
+  walk(play, who, figures, ({ facts }) => facts.stage === 'jumps');
+  const said = play.choose(who, 'smooth');
+  expect(said.at(-1)?.facts).toMatchObject({ stage: 'asleep', do: ['sleep'] });
+});
