@@ -1,5 +1,6 @@
 // What every turn ends with: readings beside the path are kept for the desk, and an open case's card is brought up to date.
 import { close, isOpen } from '../desk/case.ts';
+import { aboutOf } from './call-person.ts';
 import { showCard } from './desk-card.ts';
 import { asideOf } from './desk-judge.ts';
 import { readingKey } from './limits.ts';
@@ -14,6 +15,7 @@ export function finishTurn(turn: Turn): void {
   keepStruck(turn);
   const one = state.case;
   if (!one) return;
+  if (isOpen(one)) one.about = aboutOf(turn) ?? one.about;
   // Given back, and the set-up came to its end: nobody needs the case any more.
   if (one.state === 'returned' && turn.ended.length > 0) close(one, null, null, scene.now);
   if (isOpen(one) || isCaseChanged(turn)) showCard(turn, one);

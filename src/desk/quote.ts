@@ -9,8 +9,8 @@ const longestName = 32;
 /** One short line without signs that steer; a name is never more than a name. */
 export function quoteName(name: string | null, otherwise: string): string {
   const plain = (name ?? '')
-    .replaceAll(/[\p{Cc}\p{Cf}\p{Co}\p{Cn}\u2028\u2029]/gu, '')
     .replaceAll(/\s+/gu, ' ')
+    .replaceAll(/[\p{Cc}\p{Cf}\p{Co}\p{Cn}]/gu, '')
     .trim();
   const short = [...plain].slice(0, longestName).join('').trim();
   return short === '' ? otherwise : short;
