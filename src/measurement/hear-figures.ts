@@ -3,15 +3,12 @@
 import { hearLoneOne, hearNone } from './hear-no-figure.ts';
 import { looseEnds, type Sorted, sortQuantities } from './hear-others.ts';
 import { isMark, isRole, type Piece } from './hear-pieces.ts';
-import { findQuantities, type Quantity } from './hear-quantities.ts';
+import { findQuantities, mostQuantities, type Quantity } from './hear-quantities.ts';
 import { convert, type Taken, takeValue } from './hear-value.ts';
 import type { Heard, UnclearWhy, Value } from './heard.ts';
 import type { Lexicon } from './lexicon.ts';
 import type { Unit } from './unit.ts';
 import { type TypedUnit, worthOf } from './unit-factors.ts';
-
-/** Nobody sends more readings in one message; what compares numbers with each other stays quick. */
-const mostQuantities = 64;
 
 const unclear = (why: UnclearWhy): Heard => ({ kind: 'unclear', why });
 

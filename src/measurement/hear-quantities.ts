@@ -21,10 +21,13 @@ export interface Quantity {
   to: number;
 }
 
+/** Nobody sends more readings in one message; what compares numbers with each other stays quick. */
+export const mostQuantities = 64;
+
 export function findQuantities(pieces: readonly Piece[], habits: Habits, inches: boolean): Quantity[] {
   const found: Quantity[] = [];
   let at = 0;
-  while (at < pieces.length) {
+  while (at < pieces.length && found.length <= mostQuantities) {
     const piece = pieces[at]!;
     if (isRole(piece, 'overload')) {
       found.push({ ...blank, overload: true, from: at, to: at + 1 });

@@ -112,8 +112,8 @@ export function tokenise(text: string): Token[] {
       push('word', written, foldWord(part.replaceAll("'", '')));
     }
     const unit = tokens.at(-1)!.glued && tokens.at(-2)?.kind === 'numeral';
-    const tail = take(codeTail);
-    if (tail !== null && !(unit && tail.startsWith('-'))) {
+    const tail = unit && text[at] === '-' ? null : take(codeTail);
+    if (tail !== null) {
       const last = tokens.pop()!;
       at -= last.raw.length;
       glued = last.glued;
