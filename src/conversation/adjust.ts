@@ -1,4 +1,5 @@
 // The adjusting loop: what to turn, which way and how far, learned on this machine from reading to reading, until it is right and fixed.
+
 import type { VerdictFact } from '../chat/facts.ts';
 import type { Seen } from '../diagnosis/evidence.ts';
 import { hands } from '../measurement/hand-amount.ts';
@@ -12,12 +13,12 @@ import { askReading } from './ask-stage.ts';
 import { callPerson } from './call-person.ts';
 import { enterNext, showCautions } from './enter-stage.ts';
 import { figure } from './fill-in.ts';
+import { outLine } from './keep-reading.ts';
 import { limitsFor } from './limits.ts';
 import { pictureOfVerdict } from './picture-subjects.ts';
 import { carry, line } from './say.ts';
 import { sayMove } from './say-move.ts';
 import type { Loop } from './state.ts';
-import { outLine } from './take-reading.ts';
 import { type Bench, benchOf, type Turn } from './turn.ts';
 
 /** Two readings of one state differ by no more than this (V, 1/min; common practice, no source). */

@@ -1,4 +1,5 @@
 // Takes an answer that is no reading: a confirmation, a choice, a count, a figure from the manual; for text and buttons alike.
+
 import type { Heard } from '../measurement/heard.ts';
 import { targetFor } from '../procedure/machine.ts';
 import { type MoveUnit, type Part, parts } from '../procedure/vocabulary.ts';
@@ -9,15 +10,16 @@ import { checkById } from './checks.ts';
 import { enterNext } from './enter-stage.ts';
 import { figure, unitOf, unitSaid } from './fill-in.ts';
 import { leaveAsIs, startWayBack, wayBackDone } from './give-up.ts';
+import { askBack, confirmHeard } from './hear-reading.ts';
 import { decideLink } from './menu.ts';
-import { answerCheck, followOdd, suspect, weighAnswer } from './odd-reading.ts';
+import { answerCheck, followOdd } from './odd-reading.ts';
 import { follow } from './outcome.ts';
 import { restate } from './restate.ts';
 import { afterActions } from './rig.ts';
 import { carry, line } from './say.ts';
 import { firstFound } from './state.ts';
-import { askBack, confirmHeard } from './take-reading.ts';
 import { benchOf, type Turn } from './turn.ts';
+import { suspect, weighAnswer } from './weigh-evidence.ts';
 
 /** A button, or a word that means one. The choice is known to be one of those offered. */
 export function choose(turn: Turn, choice: string): void {

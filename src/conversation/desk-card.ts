@@ -1,15 +1,16 @@
 // The case's card for the desk: what a colleague would have told them, at a glance, in the order in which it matters; kept current by editing.
+
 import type { CauseFact, Line } from '../chat/facts.ts';
 import type { Case } from '../desk/case.ts';
 import { inLanguage } from '../procedure/localised.ts';
 import { firstName, machineLines, whoLines } from './desk-machine.ts';
 import { readingLines, trialLines } from './desk-readings.ts';
 import { ownerName } from './desk-relay.ts';
-import { beliefOf, desksCauses } from './odd-reading.ts';
 import { caseFact, line, tellDesk } from './say.ts';
 import { seatButtons } from './seat.ts';
 import { tellDeskWhen } from './tell-when.ts';
 import { type Bench, benchOf, type Turn } from './turn.ts';
+import { beliefOf, desksCauses } from './weigh-evidence.ts';
 
 const causesShown = 4;
 const wordsShown = 2;

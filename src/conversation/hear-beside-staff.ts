@@ -1,10 +1,11 @@
 // What an owner says while a person has the chat: the program is silent, but for what that person had it ask.
+
 import type { Heard } from '../measurement/heard.ts';
+import { confirmHeard, hearReading } from './hear-reading.ts';
 import { sayHeld } from './held.ts';
 import { restate } from './restate.ts';
 import { sayCarried } from './say.ts';
 import { answerAsked } from './staff-ask.ts';
-import { confirmHeard, hearReading } from './take-reading.ts';
 import type { Turn } from './turn.ts';
 
 /** It went to the desk already. */

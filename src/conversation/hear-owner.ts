@@ -1,4 +1,5 @@
 // One message of an owner, understood and answered: safety first, then the desk, then the steering words, then what is awaited.
+
 import type { IncomingMessage } from '../chat/incoming-message.ts';
 import { isOpen, isTaken } from '../desk/case.ts';
 import { hear } from '../measurement/hear.ts';
@@ -12,13 +13,13 @@ import { askErase, decideErase } from './erase.ts';
 import { unitOf } from './fill-in.ts';
 import { giveUp } from './give-up.ts';
 import { hearBesideStaff, pressBesideStaff } from './hear-beside-staff.ts';
+import { askBack, hearReading } from './hear-reading.ts';
 import { isHandsOff, isHeld, sayHeld } from './held.ts';
 import { chooseInMenu, decideLink, followLink, showMenu, typedChoice } from './menu.ts';
 import { raiseFlag } from './raise-flag.ts';
 import { restate } from './restate.ts';
 import { carry, line, sayCarried } from './say.ts';
 import { steer } from './steer.ts';
-import { askBack, hearReading } from './take-reading.ts';
 import { isTooMuch } from './too-much.ts';
 import { benchOf, type Turn } from './turn.ts';
 

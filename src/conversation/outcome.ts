@@ -1,4 +1,5 @@
 // Follows an outcome that content names: to another stage, to a person, to a red flag, to looking only, or to the diagnosis.
+
 import type { Outcome } from '../procedure/procedure.ts';
 import { callPerson } from './call-person.ts';
 import { enterNext, jumpTo } from './enter-stage.ts';

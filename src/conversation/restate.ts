@@ -4,11 +4,11 @@ import { askAgainInLoop } from './adjust.ts';
 import { askStage } from './ask-stage.ts';
 import { showCautions } from './enter-stage.ts';
 import { askGiveUp, askWayBack } from './give-up.ts';
+import { askHeard } from './hear-reading.ts';
 import { isHeld, sayHeld } from './held.ts';
 import { askReplace, showMenu } from './menu.ts';
 import { askCheckAgain } from './odd-reading.ts';
 import { sayAsked } from './staff-ask.ts';
-import { askHeard } from './take-reading.ts';
 import type { Turn } from './turn.ts';
 
 export function restate(turn: Turn): void {

@@ -1,14 +1,16 @@
 // A measure or a check that staff have the program ask: cautions first, then the owner's answer, judged and told to the desk.
+
 import type { Facts } from '../chat/facts.ts';
 import { doLines, doneButton } from './ask-stage.ts';
 import { checkById } from './checks.ts';
 import { asideOf, judgeForDesk, limitsLine, nameOfReading, resultLine, seenLine } from './desk-judge.ts';
 import { unitOf, unitSaid } from './fill-in.ts';
-import { type Seen, weighAnswer } from './odd-reading.ts';
+import type { Seen } from './odd-reading.ts';
 import { actionsToRead, afterActions } from './rig.ts';
 import { caseFact, line, say, tellDesk } from './say.ts';
 import type { Asked } from './state.ts';
 import { type Bench, benchOf, type Turn } from './turn.ts';
+import { weighAnswer } from './weigh-evidence.ts';
 
 const asidesKept = 8;
 

@@ -1,12 +1,13 @@
 // Closes a case with the cause that was found; an open set-up ends with its record.
+
 import { close, isTaken } from '../desk/case.ts';
 import { quoteName } from '../desk/quote.ts';
 import { endUnset } from './end-set-up.ts';
-import { beliefOf } from './odd-reading.ts';
 import { isRideable } from './rig.ts';
 import { carry, caseFact, line, say } from './say.ts';
 import { answer, holds, type Seat, tell } from './seat.ts';
 import { type Button, benchOf, type Turn } from './turn.ts';
+import { beliefOf } from './weigh-evidence.ts';
 
 /** So many likely causes are offered as buttons. */
 const offered = 6;

@@ -1,4 +1,5 @@
 // The words that steer a set-up: help, repeat, back, pause, stop and a person; whole messages only, and never past a guard.
+
 import type { SteeringWord } from '../measurement/heard.ts';
 import { inLanguage } from '../procedure/localised.ts';
 import { stageOf } from '../procedure/procedure.ts';
@@ -6,10 +7,10 @@ import { choose } from './answer.ts';
 import { callPerson } from './call-person.ts';
 import { enterStage } from './enter-stage.ts';
 import { giveUp } from './give-up.ts';
+import { askBack } from './hear-reading.ts';
 import { showMenu } from './menu.ts';
 import { restate } from './restate.ts';
 import { carry, line, say } from './say.ts';
-import { askBack } from './take-reading.ts';
 import { benchOf, type Turn } from './turn.ts';
 
 export function steer(turn: Turn, word: SteeringWord): void {

@@ -1,11 +1,10 @@
 // Takes what the owner says the meter shows: confirms what was repaired, judges it against the limits as they stand, and goes on from there.
-import type { Facts, Line, VerdictFact } from '../chat/facts.ts';
-import type { Heard } from '../measurement/heard.ts';
-import { type Judged, judge } from '../measurement/judge.ts';
+
+import type { Line, VerdictFact } from '../chat/facts.ts';
+import { judge } from '../measurement/judge.ts';
 import { judgeRange } from '../measurement/judge-range.ts';
 import { digitsSwapped } from '../measurement/slip.ts';
 import { unknownMeter } from '../measurement/uncertainty.ts';
-import type { Window } from '../measurement/window.ts';
 import type { Measure } from '../procedure/vocabulary.ts';
 import { advance, afterFixing, aimWindow, noteTrial } from './adjust.ts';
 import { askReading } from './ask-stage.ts';
@@ -14,118 +13,28 @@ import { callPerson } from './call-person.ts';
 import { checkById } from './checks.ts';
 import { enterNext } from './enter-stage.ts';
 import { figure, unitOf, unitSaid } from './fill-in.ts';
-import { type Limits, limitsFor, readingKey } from './limits.ts';
-import {
-  clearOdd,
-  followOdd,
-  giveToDesk,
-  isOdd,
-  type Seen,
-  stageHands,
-  suspectReading,
-  takeCheckReading,
-  weighMiss,
-  weighWaver,
-} from './odd-reading.ts';
+import { askBack } from './hear-reading.ts';
+import { carryPass, digitForOthers, implausible, keep, outLine, record, verdictOf } from './keep-reading.ts';
+import { type Limits, limitsFor } from './limits.ts';
+import { followOdd, giveToDesk, type Seen, stageHands, takeCheckReading } from './odd-reading.ts';
 import { follow } from './outcome.ts';
 import { pictureOfSweep } from './picture-subjects.ts';
 import { restate } from './restate.ts';
 import { afterActions } from './rig.ts';
-import { carry, line, say } from './say.ts';
+import { carry, line } from './say.ts';
 import { takeAsked } from './staff-ask.ts';
-import type { Kept } from './state.ts';
 import { judgeSweep } from './sweep.ts';
 import { type Bench, benchOf, type Turn } from './turn.ts';
+import { clearOdd, isOdd, suspectReading, weighMiss, weighWaver } from './weigh-evidence.ts';
 
 /** Wider than this a reading wanders, and no verdict can be told from it (V; common practice, no source). */
-const widestFlicker = 0.004;
+export const widestFlicker = 0.004;
 /** Nobody having turned anything, a throttle that shuts comes back to within this (V; common practice, no source). */
 const steady = 0.004;
 /** Below this (V) the meter shows what it shows of a control unit asleep. */
 const asleepBelow = 0.03;
 /** So many readings in a row that cannot tell, and a person had better look. */
 const enoughUnclear = 3;
-
-export function hearReading(turn: Turn, heard: Heard, typed: string): void {
-  const bench = benchOf(turn);
-  const { setUp } = bench;
-  if (heard.kind === 'unclear') {
-    const meant = heard.meant?.[0];
-    if (heard.why === 'bare-figure' && meant) {
-      if (setUp.bareSettled === setUp.stage) {
-        const unit = unitOf(awaitedOf(bench)?.measure ?? '');
-        carry(turn, [
-          line('heard-as', {
-            typed: typed.trim(),
-            value: figure(meant.value, meant.resolution),
-            unit: unitSaid(unit),
-          }),
-        ]);
-        return takeSeen(turn, { kind: 'value', ...meant }, typed);
-      }
-      setUp.heard = { ...meant, bare: true };
-      return askHeard(turn, setUp.heard);
-    }
-    return askBack(turn, `unclear-${heard.why}`);
-  }
-  if (heard.kind === 'reading') {
-    if (heard.echo) {
-      setUp.heard = { value: heard.value, resolution: heard.resolution, bare: false };
-      return askHeard(turn, setUp.heard);
-    }
-    return takeSeen(turn, { kind: 'value', value: heard.value, resolution: heard.resolution }, typed);
-  }
-  if (heard.kind === 'range') {
-    return takeSeen(
-      turn,
-      { kind: 'range', low: heard.low, high: heard.high, resolution: heard.resolution },
-      typed,
-    );
-  }
-  if (heard.kind === 'overload') return takeSeen(turn, { kind: 'overload' }, typed);
-  if (heard.kind === 'no-reading') return takeSeen(turn, { kind: 'none' }, typed);
-  if (heard.kind === 'series') {
-    if ((awaitedOf(bench)?.count ?? 1) > 1) {
-      return takeSeen(turn, { kind: 'series', values: heard.values, resolution: heard.resolution }, typed);
-    }
-    // Repeats of one state: taken as a reading that moves between them.
-    const values = heard.values.filter((value) => value !== null);
-    if (values.length < heard.values.length || values.length === 0)
-      return askBack(turn, 'unclear-one-number');
-    const [low, high] = [Math.min(...values), Math.max(...values)];
-    if (high - low > widestFlicker * 3) return askBack(turn, 'unclear-one-number');
-    return takeSeen(turn, { kind: 'range', low, high, resolution: heard.resolution }, typed);
-  }
-  askBack(turn, 'unclear-nothing-understood');
-}
-
-export function askHeard(turn: Turn, heard: { value: number; resolution: number }): void {
-  const bench = benchOf(turn);
-  const unit = unitOf(awaitedOf(bench)?.measure ?? '');
-  say(turn, {
-    lines: [line('heard-question', { value: figure(heard.value, heard.resolution), unit: unitSaid(unit) })],
-    facts: { heard: { value: heard.value, unit }, ask: { kind: 'choice', question: 'heard' } },
-    buttons: [
-      { id: 'yes', label: line('button-yes') },
-      { id: 'no', label: line('button-no') },
-    ],
-  });
-}
-
-export function confirmHeard(turn: Turn, yes: boolean): void {
-  const { setUp } = benchOf(turn);
-  const { heard } = setUp;
-  setUp.heard = null;
-  if (!heard || !yes) return askBack(turn, 'send-again');
-  if (heard.bare) setUp.bareSettled = setUp.stage;
-  takeSeen(turn, { kind: 'value', value: heard.value, resolution: heard.resolution }, `${heard.value}`);
-}
-
-/** Something that was not a reading: one line says why, and the number is asked for again. */
-export function askBack(turn: Turn, why: string): void {
-  carry(turn, [line(why)]);
-  restate(turn);
-}
 
 export function takeSeen(turn: Turn, seen: Seen, typed: string): void {
   const bench = benchOf(turn);
@@ -274,31 +183,6 @@ function keepAndGoOn(turn: Turn, bench: Bench, awaited: Awaited, seen: Seen, typ
   passOn(turn, bench);
 }
 
-function keep(
-  turn: Turn,
-  { setUp }: Bench,
-  { measure, situation }: Awaited,
-  verdict: VerdictFact,
-  judged: { low: number | null; high: number | null },
-  resolution: number,
-  passed: boolean,
-): void {
-  const value = verdict.value ?? 0;
-  const kept: Kept = {
-    value,
-    resolution,
-    result: passed ? 'pass' : 'out',
-    low: judged.low,
-    high: judged.high,
-    at: turn.state.taken,
-  };
-  const key = readingKey(measure, situation);
-  const before = setUp.readings[key];
-  if (before) setUp.found[key] ??= before;
-  setUp.readings[key] = kept;
-  if (measure === 'supply-voltage') setUp.supply = passed ? value : null;
-}
-
 /** A unit that fell asleep is woken again as often as needed; only one that stays at nothing is trouble. */
 function isAsleep({ setUp }: Bench, { measure }: Awaited, seen: Seen): boolean {
   const needsPower = measure.startsWith('signal-') || measure === 'supply-voltage';
@@ -333,16 +217,6 @@ function wakeAgain(turn: Turn, awaited: Awaited, typed: string): void {
   askBack(turn, 'asleep-again');
 }
 
-/** A reading that others are held against has to show as fine a digit as they need. */
-function digitForOthers({ machine }: Bench, measure: string): number {
-  const tolerances = Object.values(machine.targets).flatMap(({ like, tolerance }) =>
-    like === measure && tolerance !== undefined ? [tolerance] : [],
-  );
-  return tolerances.length === 0
-    ? Number.POSITIVE_INFINITY
-    : 10 ** Math.floor(Math.log10(Math.min(...tolerances) / 2));
-}
-
 function cannotTell(turn: Turn, needed: number | null, verdict: VerdictFact): void {
   const bench = benchOf(turn);
   const { setUp } = bench;
@@ -356,90 +230,4 @@ function cannotTell(turn: Turn, needed: number | null, verdict: VerdictFact): vo
   if (setUp.step.kind !== 'stage') return restate(turn);
   // The leads are in and the power is on: only what a hand holds is done again.
   askReading(turn, verdict.measure as Measure, stageHands(bench), []);
-}
-
-function verdictOf(
-  { measure }: Awaited,
-  seen: Seen,
-  judged: Judged | (Omit<Judged, 'result'> & { result: 'wandering' }),
-): VerdictFact {
-  const result =
-    judged.result === 'pass' || judged.result === 'unclear'
-      ? judged.result
-      : judged.result === 'wandering'
-        ? 'implausible'
-        : 'adjust';
-  const verdict: VerdictFact = {
-    result,
-    measure,
-    unit: unitOf(measure),
-    value:
-      'value' in judged ? (judged as { value: number }).value : seen.kind === 'value' ? seen.value : null,
-    low: judged.low,
-    high: judged.high,
-    conformance: Number(judged.conformance.toFixed(3)),
-  };
-  if (seen.kind === 'value' || seen.kind === 'range') verdict.resolution = seen.resolution;
-  if (seen.kind === 'range') verdict.spread = Number((seen.high - seen.low).toPrecision(12));
-  return verdict;
-}
-
-function implausible({ measure }: Awaited, seen: Seen, window: Window | null): VerdictFact {
-  const verdict: VerdictFact = {
-    result: 'implausible',
-    measure,
-    unit: unitOf(measure),
-    value: seen.kind === 'value' ? seen.value : seen.kind === 'range' ? (seen.low + seen.high) / 2 : null,
-    low: window?.low ?? null,
-    high: window?.high ?? null,
-  };
-  if (seen.kind === 'range') verdict.spread = Number((seen.high - seen.low).toPrecision(12));
-  return verdict;
-}
-
-function carryPass(turn: Turn, bench: Bench, verdict: VerdictFact, resolution: number): void {
-  const value = figure(verdict.value ?? 0, resolution);
-  const facts: Facts = { verdict };
-  const { step, loop } = bench.setUp;
-  const loose = bench.stage.adjust?.free !== undefined && loop?.free && step.kind !== 'fixed';
-  carry(
-    turn,
-    [line(loose ? 'verdict-loose' : 'verdict-pass', { value, unit: unitSaid(verdict.unit) })],
-    facts,
-  );
-}
-
-export function outLine(verdict: VerdictFact, resolution: number): Line {
-  const { value, low, high, unit } = verdict;
-  const key = low === null ? 'verdict-out-high' : high === null ? 'verdict-out-low' : 'verdict-out';
-  return line(key, {
-    value: figure(value ?? 0, resolution),
-    unit: unitSaid(unit),
-    low: figure(low ?? 0, resolution),
-    high: figure(high ?? 0, resolution),
-  });
-}
-
-function record(
-  turn: Turn,
-  { measure, situation }: Awaited,
-  seen: Seen,
-  typed: string,
-  verdict: VerdictFact,
-): void {
-  const { setUp } = benchOf(turn);
-  turn.state.taken += 1;
-  turn.taken.push({
-    setUp: setUp.code,
-    stage: setUp.stage,
-    measure,
-    situation,
-    typed,
-    value: seen.kind === 'value' ? seen.value : (verdict.value ?? null),
-    low: verdict.low,
-    high: verdict.high,
-    result: verdict.result,
-    struck: verdict.result === 'implausible' || verdict.result === 'unclear' ? verdict.result : null,
-    at: turn.scene.now,
-  });
 }
