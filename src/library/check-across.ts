@@ -3,11 +3,13 @@ import { join } from 'node:path';
 import type { FaultContent } from '../procedure/fault.ts';
 import type { Machine } from '../procedure/machine.ts';
 import type { Procedure } from '../procedure/procedure.ts';
+import type { Tip } from '../procedure/tip.ts';
 import type { Workshop } from '../procedure/workshop.ts';
 import { byId } from './by-id.ts';
 import { checkFaultFiles } from './check-fault-files.ts';
 import { checkMachine } from './check-machine.ts';
 import { checkProcedure } from './check-procedure.ts';
+import { checkTip } from './check-tip.ts';
 import { checkWorkshop } from './check-workshop.ts';
 import type { Finding } from './finding.ts';
 import type { Problem } from './problem.ts';
@@ -19,20 +21,24 @@ export interface ContentFiles {
   machines: ContentFile<Machine>[];
   procedures: ContentFile<Procedure>[];
   faults: ContentFile<FaultContent>[];
+  tips: ContentFile<Tip>[];
 }
 
 export function checkAcross(files: ContentFiles): Problem[] {
-  const { folder, workshop, machines, procedures, faults } = files;
+  const { folder, workshop, machines, procedures, faults, tips } = files;
   const known = byId(procedures.map(({ value }) => value));
+  const machinesKnown = byId(machines.map(({ value }) => value));
   return [
     ...checkPresent(folder, 'machines', machines),
     ...checkPresent(folder, 'procedures', procedures),
     ...checkTaken(machines, 'machine'),
     ...checkTaken(procedures, 'procedure'),
+    ...checkTaken(tips, 'tip'),
     ...(workshop ? locate(workshop, checkWorkshop(workshop.value)) : []),
     ...procedures.flatMap((file) => locate(file, checkProcedure(file.value, Object.keys(known)))),
     ...machines.flatMap((file) => locate(file, checkMachine(file.value, known))),
     ...checkFaultFiles(join(folder, 'faults'), faults),
+    ...tips.flatMap((file) => locate(file, checkTip(file.value, machinesKnown, known))),
   ];
 }
 

@@ -4,6 +4,7 @@ import type { z } from 'zod';
 import { type FaultContent, faultFileSchema, joinFaultFiles } from '../procedure/fault.ts';
 import { type Machine, machineSchema } from '../procedure/machine.ts';
 import { type Procedure, procedureSchema } from '../procedure/procedure.ts';
+import { type Tip, tipSchema } from '../procedure/tip.ts';
 import { type Workshop, workshopSchema } from '../procedure/workshop.ts';
 import { byId } from './by-id.ts';
 import { type ContentFiles, checkAcross } from './check-across.ts';
@@ -46,6 +47,7 @@ export async function loadContent(folder: string, sources = readSources()): Prom
     machines: await readAll<Machine>('machines', machineSchema),
     procedures: await readAll<Procedure>('procedures', procedureSchema),
     faults: await readAll<FaultContent>('faults', faultFileSchema),
+    tips: await readAll<Tip>('tips', tipSchema),
   };
   // A file that does not load is missing to all that refer to it: those complaints would only mislead.
   const whole = !hasErrors(problems);
@@ -73,11 +75,12 @@ async function readWorkshop(file: string, problems: Problem[]): Promise<ContentF
   return read;
 }
 
-function gather({ machines, procedures, faults }: ContentFiles, workshop: Workshop) {
+function gather({ machines, procedures, faults, tips }: ContentFiles, workshop: Workshop) {
   return {
     workshop,
     machines: byId(machines.map(({ value }) => value)),
     procedures: byId(procedures.map(({ value }) => value)),
     faults: joinFaultFiles(faults.map(({ value }) => value)),
+    tips: byId(tips.map(({ value }) => value)),
   };
 }

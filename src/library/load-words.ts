@@ -14,6 +14,7 @@ import {
   wordsOfFaultFile,
   wordsOfMachine,
   wordsOfProcedure,
+  wordsOfTip,
 } from './words-needed.ts';
 
 /** The painter's own words: drawn, not said, so they are kept and checked apart. */
@@ -61,13 +62,14 @@ export async function loadWords(
   return { texts, problems };
 }
 
-function needsOf({ machines, procedures, faults }: ContentFiles, root: string): Need[] {
+function needsOf({ machines, procedures, faults, tips }: ContentFiles, root: string): Need[] {
   const questions = faults.flatMap((file) => file.value.questions);
   const english = { file: join(root, 'en'), line: 1, column: 1 };
   return [
     ...procedures.flatMap((file) => placed(file, wordsOfProcedure(file.value))),
     ...machines.flatMap((file) => placed(file, wordsOfMachine(file.value))),
     ...faults.flatMap((file) => placed(file, wordsOfFaultFile(file.value, questions))),
+    ...tips.flatMap((file) => placed(file, wordsOfTip(file.value))),
     ...wordsAlwaysNeeded.map((key) => ({ ...english, key, who: 'a red flag or a call for a person' })),
   ];
 }

@@ -2,6 +2,7 @@
 import { type FaultContent, wordsOfFaults } from '../procedure/fault.ts';
 import type { Machine } from '../procedure/machine.ts';
 import type { Procedure, Stage } from '../procedure/procedure.ts';
+import type { Tip } from '../procedure/tip.ts';
 import { actions, redFlags } from '../procedure/vocabulary.ts';
 import type { Path } from './read-yaml.ts';
 
@@ -97,6 +98,10 @@ export function wordsOfMachine(machine: Machine): ContentNeed[] {
     return { key: `part-${part}`, path: ['parts', part], who: `the part "${part}"`, given: [] };
   });
   return [...wires, ...parts];
+}
+
+export function wordsOfTip({ id }: Tip): ContentNeed[] {
+  return [{ key: `tip-${id}`, path: ['id'], who: `the tip "${id}"`, given: ['machine', 'procedure'] }];
 }
 
 /** The words of one file of faults, each with the entry that needs it; `questions` are those of all files. */

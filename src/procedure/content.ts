@@ -3,6 +3,7 @@
 import type { FaultContent } from './fault.ts';
 import type { Machine } from './machine.ts';
 import type { Procedure } from './procedure.ts';
+import type { Tip } from './tip.ts';
 import type { Workshop } from './workshop.ts';
 
 export interface Content {
@@ -12,6 +13,8 @@ export interface Content {
   machines: Record<string, Machine>;
   procedures: Record<string, Procedure>;
   faults: FaultContent;
+  /** Only those of the newest content are posted; an older one may come without any. */
+  tips: Record<string, Tip>;
 }
 
 const byOrder = <T extends { order: number; id: string }>(things: Record<string, T>): T[] =>
@@ -25,4 +28,9 @@ export function proceduresOffered(content: Content): Procedure[] {
 /** The machines that a procedure is offered for, in their order. */
 export function machinesFor(content: Content, procedure: string): Machine[] {
   return byOrder(content.machines).filter((machine) => machine.procedures.includes(procedure));
+}
+
+/** The tips for the channel, in their order. */
+export function tipsInOrder(content: Content): Tip[] {
+  return byOrder(content.tips);
 }
