@@ -110,6 +110,7 @@ export function createDiscord(options: DiscordOptions, around: Surroundings): Pl
       return { kind: 'retry', waitMs: 1_000, scope: 'platform', sentParts, why: 'Discord is not ready yet' };
     },
     stop,
+    lastSign: () => gateway?.lastSign() ?? null,
     hasDesk: () => places?.hasDesk() ?? false,
     fetchPicture: (picture) => readPicture(rest, picture),
   };

@@ -30,6 +30,8 @@ export interface Listener {
 }
 
 export interface Gateway {
+  /** When Discord last answered a heartbeat or began a session. */
+  lastSign(): number | null;
   /** Resolves once connected, or once there is no point in trying. */
   connect(): Promise<void>;
   close(): Promise<void>;
@@ -58,10 +60,16 @@ export function openGateway(
   const platform = 'discord';
   let manager: WebSocketManager | null = null;
   let given = false;
+  let lastSign: number | null = null;
+  const sign = () => {
+    lastSign = Date.now();
+  };
 
   function makeManager(): WebSocketManager {
     const made = new WebSocketManager({ token, intents, rest });
     made.on(WebSocketShardEvents.Dispatch, ({ data }) => dispatch(data));
+    made.on(WebSocketShardEvents.HeartbeatComplete, sign);
+    made.on(WebSocketShardEvents.Ready, sign);
     made.on(WebSocketShardEvents.Resumed, () => log.info({ platform }, 'the session on Discord goes on'));
     made.on(WebSocketShardEvents.Error, ({ error }) => {
       log.warn({ platform, trouble: error.name }, 'the connection to Discord failed');
@@ -121,5 +129,5 @@ export function openGateway(
     } catch {}
   }
 
-  return { connect, close: destroy };
+  return { connect, close: destroy, lastSign: () => lastSign };
 }

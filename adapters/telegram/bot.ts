@@ -41,6 +41,10 @@ export function createTelegram(options: TelegramOptions, around: Surroundings): 
   let sending: Sending | null = null;
   let polling: Promise<void> = Promise.resolve();
   let server: Server | null = null;
+  let lastSign: number | null = null;
+  const sign = () => {
+    lastSign = Date.now();
+  };
 
   async function start(receive: Receive): Promise<void> {
     const me = await persist(() => api.getMe());
@@ -53,12 +57,12 @@ export function createTelegram(options: TelegramOptions, around: Surroundings): 
     const take = makeTakeUpdate({ api, self, desk, keyboards, around, receive, stopping });
     await sayAboutDesk(me);
     if (webhook) {
-      server = await listen({ webhook, take, lanes, log: around.log });
+      server = await listen({ webhook, take, lanes, around });
       const settings = { secret_token: webhook.secret, allowed_updates: allowedUpdates };
       await persist(() => api.setWebhook(webhook.url, settings));
     } else {
       await persist(() => api.deleteWebhook());
-      polling = poll({ api: pollApi, take, lanes, around, stopping });
+      polling = poll({ api: pollApi, take, sign, lanes, around, stopping });
     }
     void setMenu(api, around);
   }
@@ -121,6 +125,8 @@ export function createTelegram(options: TelegramOptions, around: Surroundings): 
       return { kind: 'retry', waitMs: 1_000, scope: 'platform', sentParts, why: 'Telegram is not ready yet' };
     },
     stop,
+    // Telegram posts when there is something: its silence says nothing.
+    lastSign: () => (webhook && server ? Date.now() : lastSign),
     hasDesk: () => sending !== null && sending.desk.group() !== null,
     fetchPicture: (picture) => readPicture(api, apiRoot, token, picture),
   };

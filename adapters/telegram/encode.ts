@@ -21,7 +21,7 @@ export interface Part {
 
 export function encode(message: OutgoingMessage, hasPicture: boolean, username: string): Part[] {
   const limitOf = (piece: number) => (hasPicture && piece === 0 ? captionLimit : textLimit);
-  const pieces = splitByLimits(breakMentions(message.text), limitOf);
+  const pieces = splitByLimits(keepPlain(message), limitOf);
   if (pieces.length === 0 && hasPicture) pieces.push('');
   const buttons = encodeButtons(message, username);
   return pieces.map((text, piece) => ({
@@ -31,9 +31,13 @@ export function encode(message: OutgoingMessage, hasPicture: boolean, username: 
   }));
 }
 
-/** Telegram finds "@name" in plain text by itself and calls that person; an invisible word joiner keeps it text. */
-function breakMentions(text: string): string {
-  return text.replace(/@(?=\w)/g, '@\u2060');
+/**
+ * Telegram finds "@name" in plain text by itself and calls that person, and makes of "/close" what a tap sends off; an
+ * invisible word joiner keeps both text. Commands only matter at the desk, where an owner's words are shown to staff.
+ */
+function keepPlain({ text, to }: OutgoingMessage): string {
+  const nobodyCalled = text.replace(/@(?=\w)/g, '@\u2060');
+  return to.kind === 'desk' ? nobodyCalled.replace(/(?<![\w/])\/(?=\w)/g, '/\u2060') : nobodyCalled;
 }
 
 function encodeButtons(message: OutgoingMessage, username: string): InlineKeyboardButton[][] {

@@ -22,13 +22,15 @@ interface Conflict {
 export interface Polling {
   api: Api;
   take: (update: Update) => Promise<void>;
+  /** Called after each poll that succeeded. */
+  sign: () => void;
   lanes: Lanes;
   around: Surroundings;
   stopping: AbortSignal;
 }
 
 /** Runs until `stopping`; then what was dealt with is confirmed. */
-export async function poll({ api, take, lanes, around, stopping }: Polling): Promise<void> {
+export async function poll({ api, take, sign, lanes, around, stopping }: Polling): Promise<void> {
   let offset: number | undefined;
   let failures = 0;
   let conflict = null as Conflict | null;
@@ -36,6 +38,7 @@ export async function poll({ api, take, lanes, around, stopping }: Polling): Pro
     try {
       const updates = await fetchUpdates(pollSeconds, 100);
       failures = 0;
+      sign();
       if (conflict && Date.now() - conflict.last > peaceMs) conflict = null;
       await Promise.all(
         updates

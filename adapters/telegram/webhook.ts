@@ -3,7 +3,7 @@ import { createHash, timingSafeEqual } from 'node:crypto';
 import { createServer, type IncomingMessage, type Server, type ServerResponse } from 'node:http';
 import type { Update } from 'grammy/types';
 import type { Lanes } from '../wire/lanes.ts';
-import type { Log } from '../wire/surroundings.ts';
+import type { Surroundings } from '../wire/surroundings.ts';
 import { laneOf } from './poll.ts';
 
 export interface Webhook {
@@ -17,7 +17,7 @@ export interface Listening {
   webhook: Webhook;
   take: (update: Update) => Promise<void>;
   lanes: Lanes;
-  log: Log;
+  around: Surroundings;
 }
 
 const largestBody = 1024 * 1024;
@@ -25,7 +25,7 @@ const largestBody = 1024 * 1024;
 /** The health endpoint says that the program lives, to whoever watches over it. */
 export const healthPath = '/health';
 
-export async function listen({ webhook, take, lanes, log }: Listening): Promise<Server> {
+export async function listen({ webhook, take, lanes, around }: Listening): Promise<Server> {
   const path = new URL(webhook.url).pathname;
   const server = createServer((request, response) => {
     handle(request).then(
@@ -36,7 +36,10 @@ export async function listen({ webhook, take, lanes, log }: Listening): Promise<
 
   async function handle(request: IncomingMessage): Promise<number> {
     const asked = new URL(request.url ?? '/', 'http://localhost').pathname;
-    if (asked === healthPath) return request.method === 'GET' || request.method === 'HEAD' ? 200 : 405;
+    if (asked === healthPath) {
+      if (request.method !== 'GET' && request.method !== 'HEAD') return 405;
+      return around.isHealthy() ? 200 : 503;
+    }
     if (asked !== path) return 404;
     if (request.method !== 'POST') return 405;
     if (!isSecret(request.headers['x-telegram-bot-api-secret-token'], webhook.secret)) return 401;
@@ -48,7 +51,7 @@ export async function listen({ webhook, take, lanes, log }: Listening): Promise<
       await lanes.run(laneOf(update), () => take(update));
       return 200;
     } catch {
-      log.warn({ update: update.update_id }, 'an update was not taken; Telegram will send it again');
+      around.log.warn({ update: update.update_id }, 'an update was not taken; Telegram will send it again');
       return 500;
     }
   }

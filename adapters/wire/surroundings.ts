@@ -5,6 +5,8 @@ import type { Adapter } from '../../src/chat/adapter.ts';
 export interface PlatformAdapter extends Adapter {
   /** Whether cases can be shown here: a group or channel was claimed as the desk. */
   hasDesk(): boolean;
+  /** When the platform last gave a sign of life; null before the first. */
+  lastSign(): number | null;
   /** The bytes of a picture that somebody sent here; null where they cannot be had. */
   fetchPicture(picture: string): Promise<Uint8Array | null>;
 }
@@ -64,6 +66,8 @@ export interface Surroundings {
   log: Log;
   /** The one-time code by which a group or channel becomes the desk; null where none is given out. */
   deskCode: string | null;
+  /** Whether all is well, for a health endpoint. */
+  isHealthy(): boolean;
   /** Called once; `why` is a sentence for the operator. */
   onFatal(kind: Fatal, why: string): void;
   /** What this adapter called the parts of a message that was sent before, for changing it. */

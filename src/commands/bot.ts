@@ -62,10 +62,10 @@ async function start(settings: Settings, folder: string, stopping: AbortSignal):
       await store.close();
     }
   } catch (error) {
-    if (!(error instanceof StoreTrouble)) throw error;
-    log.error({}, error.message);
-    say(error.message);
-    return exitCodes.database;
+    const sentence = error instanceof Error ? error.message : String(error);
+    log.error({}, sentence.split('\n', 1)[0] ?? '');
+    say(sentence);
+    return error instanceof StoreTrouble ? exitCodes.database : exitCodes.failed;
   }
 }
 

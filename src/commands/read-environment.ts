@@ -20,6 +20,8 @@ export interface Settings {
   databaseUrl: string | null;
   folder: string;
   deskCode: string | null;
+  /** Where the health endpoint listens, where the webhook does not bring it along; null for nowhere. */
+  healthPort: number | null;
   logLevel: (typeof logLevels)[number];
 }
 
@@ -122,6 +124,7 @@ function toSettings(read: Read): Settings {
     databaseUrl: read.DATABASE_URL ?? null,
     folder: read.DATA_DIR,
     deskCode: read.DESK_CODE ?? null,
+    healthPort: read.PORT !== undefined && read.TELEGRAM_WEBHOOK_URL === undefined ? Number(read.PORT) : null,
     logLevel: read.LOG_LEVEL,
   };
 }

@@ -5,11 +5,12 @@ import type { Fatal, Log, PlatformAdapter, Surroundings, Words } from '../../ada
 import type { Adapter } from '../chat/adapter.ts';
 import type { Destination } from '../chat/outgoing-message.ts';
 import { startTimekeeper } from '../inbox/keep-time.ts';
-import { makeReceive, makeTakeDue, makeTakeRefusal } from '../inbox/receive.ts';
+import { makeReceive, makeTakeDue, makeTakeRefusal, type Shelf } from '../inbox/receive.ts';
 import { makePacing } from '../outbox/pace.ts';
 import { makeOutbox } from '../outbox/run-outbox.ts';
 import type { Paint } from '../outbox/send-row.ts';
 import type { Decide, Store } from '../store/store.ts';
+import { answerHealth, isHealthy } from './answer-health.ts';
 import { codeOfFatal, exitCodes } from './exit-codes.ts';
 import { platformRates } from './platform-rates.ts';
 import type { Settings } from './read-environment.ts';
@@ -18,6 +19,8 @@ export interface BotParts {
   settings: Settings;
   store: Store;
   decide: Decide;
+  /** Brings content that a set-up is pinned to. */
+  library?: Shelf;
   paint: Paint | null;
   words: Words;
   log: Log;
@@ -33,7 +36,7 @@ const stopWithinMs = 8_000;
 
 /** Resolves to the exit code. The store stays open: whoever opened it closes it. */
 export async function runBot(parts: BotParts): Promise<number> {
-  const { settings, store, decide, paint, log, stopping } = parts;
+  const { settings, store, decide, library, paint, log, stopping } = parts;
   const ended = Promise.withResolvers<number>();
   stopping.addEventListener('abort', () => ended.resolve(exitCodes.stopped));
   const fatal = (kind: Fatal, why: string) => {
@@ -42,18 +45,20 @@ export async function runBot(parts: BotParts): Promise<number> {
     ended.resolve(codeOfFatal[kind]);
   };
   const platforms = createPlatforms(parts, fatal);
-  const takeDue = makeTakeDue(store, decide);
+  const health =
+    settings.healthPort === null ? null : await answerHealth(settings.healthPort, () => isHealthy(platforms));
+  const takeDue = makeTakeDue(store, decide, library);
   const outbox = makeOutbox({
     store,
     clock: Date.now,
     route: (to) => routeOf(to, platforms, settings),
     paint,
     pacing: makePacing(platformRates),
-    refused: makeTakeRefusal(store, decide),
+    refused: makeTakeRefusal(store, decide, library),
     report: (trouble, row) => log.warn({ row: row?.row, attempts: row?.attempts }, trouble),
     atOnce: sendsAtOnce,
   });
-  const receive = makeReceive(store, decide);
+  const receive = makeReceive(store, decide, library);
   outbox.start();
   const timekeeper = startTimekeeper({
     calendar: store.calendar,
@@ -74,6 +79,7 @@ export async function runBot(parts: BotParts): Promise<number> {
   return code;
 
   async function stopAll(): Promise<void> {
+    health?.close();
     await Promise.all(platforms.map((platform) => platform.stop()));
     await timekeeper.stop();
     await outbox.stop();
@@ -93,6 +99,7 @@ function createPlatforms(
     log,
     deskCode: settings.deskCode,
     onFatal,
+    isHealthy: () => isHealthy(platforms),
     sentParts: (messageId) => store.outbox.sentParts(messageId, name),
     fetchForeign: async (platform, picture) =>
       (await platforms.find((one) => one.name === platform)?.fetchPicture(picture)) ?? null,

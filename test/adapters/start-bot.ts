@@ -39,6 +39,7 @@ export async function startBot(
       databaseUrl: null,
       folder,
       deskCode: 'open-sesame-9',
+      healthPort: null,
       logLevel: 'info',
       ...settings,
     },

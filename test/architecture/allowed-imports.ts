@@ -99,6 +99,6 @@ export const allowed: Readonly<Record<string, Allowed>> = {
   },
   'adapters/discord': {
     ours: ['src/chat', 'adapters/wire'],
-    packages: ['discord.js', 'node:crypto', 'node:timers/promises'],
+    packages: ['discord.js', '@discordjs/ws', 'node:crypto', 'node:timers/promises'],
   },
 };
