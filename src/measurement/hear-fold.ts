@@ -6,25 +6,29 @@ const hidden = /\p{Default_Ignorable_Code_Point}|\p{Emoji_Modifier}/gu;
 
 export function foldText(text: string): string {
   if (plain.test(text)) return text;
-  return text
-    .replace(hidden, '')
-    .replace(/\p{Nd}/gu, asciiDigit)
-    .replace(/(?<=\d)[\u00a0\u202f\u2009\u2007](?=\d{3}(?!\d))/gu, "'")
-    .replace(/[\u00bc-\u00be\u2150-\u215e\u2189]/gu, ' $&')
-    .replace(/[\u2033\u201c-\u201f\u00ab\u00bb]/gu, '"')
-    .replace(/[\u2018-\u201b\u02bc\u00b4\u2032]/gu, "'")
-    .normalize('NFKC')
-    .replace(/[\u2212\u2010-\u2013\u2015\ufe63]/gu, '-')
-    .replace(/[\u066b\u00b7\u22c5](?=\d)/gu, '.')
-    .replace(/\u066c(?=\d)/gu, "'")
-    .replace(/[\u060c\u3001]/gu, ',')
-    .replace(/\u2044/gu, '/')
-    .replace(/[\u223c\u2248\u301c\uff5e]/gu, '~')
-    .replace(/\u2264/gu, '<')
-    .replace(/\u2265/gu, '>')
-    .replace(/[\u27a1\u21d2\u2794\u279c]/gu, '\u2192')
-    .replace(/\r\n?|[\u2028\u2029\v\f]/gu, '\n')
-    .replace(/\u20e3/gu, '');
+  return (
+    text
+      .replace(hidden, '')
+      // A raised figure is a note's number, but behind a unit (min⁻¹, cm²).
+      .replace(/(?<![\p{L}\u207b])[\u00b2\u00b3\u00b9\u2070-\u2079]+/gu, ' ')
+      .replace(/\p{Nd}/gu, asciiDigit)
+      .replace(/(?<=\d)[\u00a0\u202f\u2009\u2007](?=\d{3}(?!\d))/gu, "'")
+      .replace(/[\u00bc-\u00be\u2150-\u215e\u2189]/gu, ' $&')
+      .replace(/[\u2033\u201c-\u201f\u00ab\u00bb]/gu, '"')
+      .replace(/[\u2018-\u201b\u02bc\u00b4\u2032]/gu, "'")
+      .normalize('NFKC')
+      .replace(/[\u2212\u2010-\u2013\u2015\ufe63]/gu, '-')
+      .replace(/[\u066b\u00b7\u22c5](?=\d)/gu, '.')
+      .replace(/\u066c(?=\d)/gu, "'")
+      .replace(/[\u060c\u3001]/gu, ',')
+      .replace(/\u2044/gu, '/')
+      .replace(/[\u223c\u2248\u301c\uff5e]/gu, '~')
+      .replace(/\u2264/gu, '<')
+      .replace(/\u2265/gu, '>')
+      .replace(/[\u27a1\u21d2\u2794\u279c]/gu, '\u2192')
+      .replace(/\r\n?|[\u2028\u2029\v\f]/gu, '\n')
+      .replace(/\u20e3/gu, '')
+  );
 }
 
 /** The digit of any script: in Unicode, the ten digits of a script stand in order, and a run of them begins at its nought. */

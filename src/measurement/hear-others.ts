@@ -132,6 +132,9 @@ function isElsewhere(
   const several = all.length > 1;
   const before = pieces[quantity.from - 1];
   const after = pieces[quantity.to];
+  // "From 0.36 down to 0.35": which of them stands now is for the person to say.
+  const goesTo = pieces.slice(quantity.to, quantity.to + 3).some((piece) => isRole(piece, 'to'));
+  if (several && goesTo && isRole(after, 'change', 'to')) return false;
   if (isRole(before, 'change') && !isRole(before, 'to')) return true;
   if (isRole(after, 'change') && !isRole(after, 'hedge', 'to') && !hasNext(pieces, quantity)) return true;
   for (let at = quantity.from - 1; at >= floor; at--) {

@@ -203,9 +203,9 @@ function withSign(pieces: readonly Piece[], quantity: Quantity, previous: Quanti
   else quantity.doubtfulSign = true;
 }
 
-/** The point of "ca.". */
+/** The point of "ca.", the comma of "not sure, 0.35". */
 const isShortened = (pieces: readonly Piece[], at: number) =>
-  isMark(pieces[at], '.') && pieces[at]!.glued && isRole(pieces[at - 1], 'hedge');
+  isMark(pieces[at], '.,') && pieces[at]!.glued && isRole(pieces[at - 1], 'hedge');
 
 function withWords(pieces: readonly Piece[], quantity: Quantity, floor: number): void {
   let at = quantity.from - 1;
