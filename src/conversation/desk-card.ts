@@ -4,6 +4,7 @@ import type { CauseFact, Line } from '../chat/facts.ts';
 import type { Case } from '../desk/case.ts';
 import { inLanguage } from '../procedure/localised.ts';
 import { firstName, machineLines, whoLines } from './desk-machine.ts';
+import { showPictures } from './desk-pictures.ts';
 import { readingLines, trialLines } from './desk-readings.ts';
 import { ownerName } from './desk-relay.ts';
 import { caseFact, line, tellDesk } from './say.ts';
@@ -33,6 +34,7 @@ export function showCard(turn: Turn, one: Case): void {
   const facts = { case: caseFact(turn, one), ...(causes.length > 0 ? { causes } : {}) };
   const id = tellDesk(turn, one.id, { lines, buttons, facts }, edited);
   one.card = { id, edit: edited?.edit ?? 0, face };
+  if (!before && bench) showPictures(turn, one, bench, causes);
 }
 
 /** What the card shows of an owner is gone with all else; it says so in its place. */

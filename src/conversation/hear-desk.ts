@@ -1,5 +1,5 @@
 // The desk as a whole, where staff speak of no case: lists, search, records, the day called off, and a summary when the day ends.
-import type { IncomingMessage } from '../chat/incoming-message.ts';
+import type { Body, IncomingMessage } from '../chat/incoming-message.ts';
 import type { Archive, CaseListing } from '../desk/listing.ts';
 import { dayEndsNext, dayOf, opensNext, tellTime } from '../desk/opening-hours.ts';
 import { quoteName } from '../desk/quote.ts';
@@ -19,6 +19,14 @@ export interface DeskState {
   summaryAt: number | null;
   /** When it was last said what can be said here. */
   hintedAt: number | null;
+  /** What was asked of the tips, the latest last: they have a conversation of their own, which looks here. */
+  tips?: TipsRequest[];
+}
+
+export interface TipsRequest {
+  number: number;
+  words: string;
+  name: string;
 }
 
 export interface DeskScene {
@@ -41,6 +49,8 @@ export interface DeskTurn {
 const hintEvery = 12 * 3_600_000;
 /** A summary that is later than this (ms) tells nobody anything. */
 const staleAfter = 4 * 3_600_000;
+const mostRequests = 5;
+const longestRequest = 80;
 
 export const newDesk = (): DeskState => ({
   version: 1,
@@ -67,22 +77,39 @@ export function hearDesk(
   return turn;
 }
 
-function hear(turn: DeskTurn, { body, caseId }: IncomingMessage): void {
+function hear(turn: DeskTurn, { body, caseId, name, person }: IncomingMessage): void {
   if (caseId !== null)
     return say(turn, { lines: [line('desk-case-unknown-id', { id: quoteName(caseId, '?') })] });
+  const command = commandIn(body);
+  if (command?.name === 'tips') return askTips(turn, command.rest, quoteName(name, person));
+  if (command) return act(turn, command);
+  if (body.kind === 'choice') return say(turn, { lines: [line('desk-choice-unknown')] });
+  hint(turn);
+}
+
+function commandIn(body: Body): Command | null {
   if (body.kind === 'choice') {
     const [name = '', ...rest] = body.choice.split(':');
-    if (!(deskCommands as readonly string[]).includes(name)) {
-      return say(turn, { lines: [line('desk-choice-unknown')] });
-    }
-    return act(turn, { name, rest: rest.join(':') });
+    return (deskCommands as readonly string[]).includes(name) ? { name, rest: rest.join(':') } : null;
   }
-  if (body.kind !== 'text') return hint(turn);
+  if (body.kind !== 'text') return null;
   const signed = readCommand(body.text);
-  if (signed) return act(turn, signed);
+  if (signed) return signed;
   const bare = readBareCommand(body.text, deskCommands);
-  if (bare && isMeant(bare)) return act(turn, bare);
-  hint(turn);
+  return bare && isMeant(bare) ? bare : null;
+}
+
+/** Whether the tips are to look at what the desk has just been asked. */
+export function isForTips({ role, caseId, body }: IncomingMessage): boolean {
+  return role === 'staff' && caseId === null && commandIn(body)?.name === 'tips';
+}
+
+/** They answer by themselves. */
+function askTips({ state }: DeskTurn, rest: string, name: string): void {
+  const asked = state.tips ?? [];
+  const number = (asked.at(-1)?.number ?? 0) + 1;
+  const words = rest.slice(0, longestRequest);
+  state.tips = [...asked, { number, words, name }].slice(-mostRequests);
 }
 
 /** Without its sign, a word is a command only where nothing but its own kind follows. */
@@ -90,6 +117,7 @@ function isMeant({ name, rest }: Command): boolean {
   if (name === 'find') return rest !== '';
   if (name === 'record') return /^\S+(\s+json)?$/iu.test(rest);
   if (name === 'closed') return /^today$/iu.test(rest);
+  if (name === 'tips') return /^((post|correct|withdraw)\s+)?[a-z0-9-]*$/iu.test(rest);
   if (name === 'open') return /^(again|today)$/iu.test(rest);
   return rest === '';
 }

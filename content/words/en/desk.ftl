@@ -199,7 +199,7 @@ desk-help-measure = /ask READING: the program asks and judges. /check NAME: it s
 desk-help-decide = /accept REASON: the last figure counts. /jump STEP: where it goes on. /clear HOW: a red flag is over.
 desk-help-end = /give-back: the program goes on. /close CAUSE: it ends, with a record.
 desk-help-note = /note TEXT stays here. /job NUMBER. /card, /record, /record json.
-desk-help-desk = At the desk as a whole: cases, find WORDS, record CODE, closed today, open again.
+desk-help-desk = At the desk as a whole: cases, find WORDS, record CODE, closed today, open again, tips.
 desk-help-case = In a case's thread: take it, then "/help".
 
 ## The desk as a whole
@@ -273,3 +273,5 @@ reason-call-look-alike = Several causes look alike at the meter. A person has to
 reason-stuck-slots-at-end = The sensor is at the end of its slots and the reading is not right yet.
 reason-stuck-moves-stop-helping = Turning no longer brings the reading nearer.
 reason-stuck-too-coarse = The steps of this part are too coarse for its band.
+desk-picture-readings = All readings against their bands.
+desk-picture-causes = The likely causes.
