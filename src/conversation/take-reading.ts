@@ -61,6 +61,9 @@ export function takeSeen(turn: Turn, seen: Seen, typed: string): void {
   }
   if (seen.kind !== 'value' && seen.kind !== 'range') return askBack(turn, 'unclear-nothing-understood');
   if (noteTrial(bench, seen) === 'doubtful') return askBack(turn, 'read-again');
+  const odd = setUp.oddity;
+  // Nothing was mended in between: the two figures are of one state, or it wanders.
+  if (odd?.done.at(-1) === 'read-again' && odd.seen.kind === 'value') setUp.reread ??= odd.seen.value;
   clearOdd(bench, awaited, seen);
   if (!limits) return keepAndGoOn(turn, bench, awaited, seen, typed);
 
