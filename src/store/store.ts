@@ -195,7 +195,7 @@ export interface Store {
   findCases(text: string, limit?: number): Promise<StoredCase[]>;
   records(filter?: { code?: string; key?: string; since?: number; until?: number }): Promise<StoredRecord[]>;
   readings(key: string): Promise<ReadingRow[]>;
-  /** Drops what finished conversations no longer need, and what was sent or taken, from before that instant. */
+  /** Drops every conversation that nothing happened in since that instant and no case is open in, and what was sent or taken before it; set-up records stay and lead to nobody. */
   forget(before: number): Promise<void>;
   close(): Promise<void>;
 }

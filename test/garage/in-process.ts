@@ -76,8 +76,12 @@ export async function openInProcess(): Promise<Engine> {
   const report = (trouble: string) => process.stderr.write(`${trouble}\n`);
   let now = () => begin;
   const prepared = await prepareConversation({
-    // Of the store, only its snapshots are used to prepare.
-    store: { snapshots: memory } as Store,
+    // Of the store, only what is needed to prepare.
+    store: {
+      snapshots: memory,
+      calendar: { wake: async () => {} },
+      forget: async () => {},
+    } as unknown as Store,
     content,
     pictures: false,
     limited: false,

@@ -272,6 +272,7 @@ describe.each(Object.entries(engines))('the store on %s', (_, engine) => {
     await store.snapshots.put('hash-1', '{"a":1}');
     await store.snapshots.put('hash-2', '{"a":2}');
     await store.snapshots.put('hash-3', '{"a":3}');
+    now += 1000;
     const pinning: Decide = (loaded) => ({
       state: {},
       messages: [],
@@ -284,7 +285,7 @@ describe.each(Object.entries(engines))('the store on %s', (_, engine) => {
     await store.turn(textFrom('o1', 'a'), pinning);
     await store.turn(textFrom('o1', 'b'), pinning);
     expect(await store.snapshots.inUse()).toEqual(['hash-2', 'hash-3']);
-    await store.forget(now + 1);
+    await store.forget(now);
     expect(await store.snapshots.get('hash-1')).toBeUndefined();
     expect(await store.snapshots.get('hash-2')).toBe('{"a":2}');
   });
@@ -328,11 +329,12 @@ describe.each(Object.entries(engines))('the store on %s', (_, engine) => {
     expect(await store.records({ code: 'r2-2' })).toEqual([record]);
   });
 
-  test('age takes what was sent and taken and the readings of the finished, and leaves the rest', async () => {
+  test('age takes what was sent and taken and all of the finished, unlinks their records, and leaves the rest', async () => {
     await take('o1', 'a');
     await take('o2', 'case');
     await sendAll();
     await take('o3', 'c');
+    await store.links.set('telegram:chat:1', 'console:o1', 'console:o1');
     const old = textFrom('o1', 'late');
     now += 1000;
     await store.forget(now);
@@ -341,7 +343,45 @@ describe.each(Object.entries(engines))('the store on %s', (_, engine) => {
     expect(await store.outbox.sentParts('c1-1', 'console')).toEqual([]);
     expect(textsOf(await sendAll())).toEqual(['1: c']);
     expect(await store.turn(old, countingDecide)).toMatchObject({ kind: 'taken' });
-    expect(await stateOf('o1')).toMatchObject({ heard: ['a', 'late'] });
+    expect(await stateOf('o1')).toMatchObject({ heard: ['late'] });
+    expect(await store.links.get('telegram:chat:1')).toBeUndefined();
+    // A case that is open keeps its owner, and so does what is not sent yet.
+    expect(await stateOf('o2')).toMatchObject({ heard: ['case'] });
+    expect(await stateOf('o3')).toMatchObject({ heard: ['c'] });
+  });
+
+  test('the archive is given on request: cases and records of every state, newest first', async () => {
+    for (const owner of ['anna', 'berta']) {
+      now += 1000;
+      await take(owner, 'case');
+    }
+    await take('anna', 'close');
+    const asked: string[][] = [];
+    const asking: Decide = (loaded) => {
+      if (!loaded.archive) return { needs: 'archive' };
+      const { cases, records } = loaded.archive;
+      asked.push([
+        ...cases.map(({ key, state }) => `${key} ${state}`),
+        ...records.map(({ key }) => `${key}`),
+      ]);
+      return { state: null, messages: [], readings: [], caseRow: null, records: [], dueAt: null };
+    };
+    await store.turn(staffSay('look', null), asking);
+    expect(asked).toEqual([['console:berta waiting', 'console:anna closed', 'console:anna']]);
+  });
+
+  test('what is said in passing is sent like all else, and leaves no copy', async () => {
+    const passing: Decide = (loaded, arrival) => {
+      const decided = countingDecide(loaded, arrival);
+      return 'needs' in decided ? decided : { ...decided, passing: true };
+    };
+    await store.turn(textFrom('o1', 'hush'), passing);
+    await reopen();
+    const [row] = await sendAll();
+    expect(row?.message.text).toBe('1: hush');
+    await store.turn(textFrom('o1', 'still here'), countingDecide);
+    expect(await stateOf('o1')).toMatchObject({ heard: ['hush', 'still here'] });
+    expect(await store.outbox.sentParts(row?.message.id ?? '', 'console')).toEqual([]);
   });
 
   test('text that a database could stumble over comes back as it was', async () => {

@@ -62,12 +62,23 @@ export function makeLinks({ ask, patiently }: Database): Links {
 export async function forget({ transaction }: Database, before: number): Promise<void> {
   await transaction(async (client) => {
     const ask = asking(client);
+    // Only an owner's key has a colon; the desk's and the channel's conversations stay.
+    const finished = `FROM conversations WHERE open_cases = 0 AND changed_at < $1 AND strpos(key, ':') > 0
+      AND NOT EXISTS (SELECT 1 FROM outbox WHERE outbox.conversation = conversations.number AND state = 'waiting')`;
+    for (const table of ['readings', 'cases', 'outbox']) {
+      await ask(
+        `forget-all-${table}`,
+        `DELETE FROM ${table} WHERE conversation IN (SELECT number ${finished})`,
+        [before],
+      );
+    }
+    await ask('forget-links', `DELETE FROM links WHERE about IN (SELECT key ${finished})`, [before]);
     await ask(
-      'forget-readings',
-      `DELETE FROM readings WHERE conversation IN
-         (SELECT number FROM conversations WHERE open_cases = 0 AND changed_at < $1)`,
+      'forget-owners',
+      `UPDATE records SET conversation = NULL WHERE conversation IN (SELECT number ${finished})`,
       [before],
     );
+    await ask('forget-conversations', `DELETE ${finished}`, [before]);
     await ask('forget-outbox', "DELETE FROM outbox WHERE state <> 'waiting' AND done_at < $1", [before]);
     await ask('forget-inbox', 'DELETE FROM inbox WHERE at < $1', [before]);
     const kept = splitPins((await ask('pinned', pinned, [])) as { pins: string }[]);

@@ -46,9 +46,16 @@ export function makeLinks(db: DatabaseSync, group: GroupCommit): Links {
 
 /** Run inside a transaction. */
 export function makeForget(db: DatabaseSync): (before: number) => void {
-  const finished = 'SELECT number FROM conversations WHERE open_cases = 0 AND changed_at < ?';
+  // Only an owner's key has a colon; the desk's and the channel's conversations stay.
+  const finished = `FROM conversations WHERE open_cases = 0 AND changed_at < ? AND instr(key, ':') > 0
+    AND NOT EXISTS (SELECT 1 FROM outbox WHERE outbox.conversation = conversations.number AND state = 'waiting')`;
   const statements = [
-    `DELETE FROM readings WHERE conversation IN (${finished})`,
+    `DELETE FROM readings WHERE conversation IN (SELECT number ${finished})`,
+    `DELETE FROM cases WHERE conversation IN (SELECT number ${finished})`,
+    `DELETE FROM outbox WHERE conversation IN (SELECT number ${finished})`,
+    `DELETE FROM links WHERE about IN (SELECT key ${finished})`,
+    `UPDATE records SET conversation = NULL WHERE conversation IN (SELECT number ${finished})`,
+    `DELETE ${finished}`,
     "DELETE FROM outbox WHERE state <> 'waiting' AND done_at < ?",
     'DELETE FROM inbox WHERE at < ?',
   ].map((sql) => db.prepare(sql));
