@@ -18,7 +18,7 @@ import { isHandsOff, isHeld, sayHeld } from './held.ts';
 import { chooseInMenu, decideLink, followLink, showMenu, typedChoice } from './menu.ts';
 import { raiseFlag } from './raise-flag.ts';
 import { restate } from './restate.ts';
-import { carry, line, sayCarried } from './say.ts';
+import { carry, line, say, sayCarried } from './say.ts';
 import { steer } from './steer.ts';
 import { isTooMuch } from './too-much.ts';
 import { benchOf, type Turn } from './turn.ts';
@@ -83,6 +83,9 @@ function hearText(turn: Turn, message: IncomingMessage, text: string, silent: nu
     return typed === null ? askBack(turn, 'choose-one') : decideLink(turn, typed);
   }
   if (state.setUp.paused || (silent > longSilence && state.setUp.rig.awake)) return comeBack(turn);
+  // Words that are no answer are for the person who was called, and went there.
+  const forDesk = heard.kind === 'unclear' && heard.why === 'nothing-understood' && isOpen(state.case);
+  if (forDesk && typedLabel(turn, text) === null) return say(turn, { lines: [line('passed-to-desk')] });
   hearAnswer(turn, heard, text);
 }
 

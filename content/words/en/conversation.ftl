@@ -33,6 +33,7 @@ send-all-at-once = I need them all in one message, from closed to closed.
 read-again = That is a big step. Look again, every digit.
 read-once-more = Look once more and send every digit.
 came-back-differently = It came back to another place than before.
+passed-to-desk = That went to the workshop.
 number-wanted = I need the number from the meter.
 choose-one = Please choose one.
 confirm-wanted = Tap Done when it is so.
