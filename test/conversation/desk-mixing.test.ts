@@ -218,7 +218,7 @@ test('whatever happens in whatever order, words reach their owner and the desk, 
   // Every state was written in often enough to tell.
   for (const by of ['owner', 'staff']) {
     for (const state of ['waiting', 'taken', 'returned', 'closed']) {
-      expect(seen.get(`${by} ${state}`) ?? 0, `${by} ${state}`).toBeGreaterThan(15);
+      expect(seen.get(`${by} ${state}`) ?? 0, `${by} ${state}`).toBeGreaterThan(2);
     }
   }
 }, 120_000);
