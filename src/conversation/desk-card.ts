@@ -111,10 +111,10 @@ function wordsLines(one: Case | null): Line[] {
   return (one?.ownWords ?? []).slice(0, wordsShown).map((text) => line('desk-own-words', { text }));
 }
 
-/** The likely causes, once anything was read or told that could bear them out. */
+/** The likely causes, once anything was read that could bear them out. */
 function causesOf(bench: Bench): CauseFact[] {
-  const { evidence, oddity } = bench.setUp;
-  if (Object.keys(evidence).length === 0 && !oddity) return [];
+  const { readings, oddity } = bench.setUp;
+  if (Object.keys(readings).length === 0 && !oddity) return [];
   return desksCauses(beliefOf(bench)).slice(0, causesShown);
 }
 

@@ -55,13 +55,20 @@ function measureButtons(bench: Bench) {
 }
 
 /** As the stage has it, else as it was read last. */
-export function situationOf({ setUp, stage }: Bench, measure: string): string | null {
+export function situationOf({ setUp, stage, machine }: Bench, measure: string): string | null {
   const { ask } = stage;
   if (ask && 'reading' in ask && ask.reading === measure) return ask.at ?? null;
   const latest = Object.entries(setUp.readings)
     .filter(([key]) => key.startsWith(`${measure}@`))
     .sort(([, a], [, b]) => b.at - a.at)[0];
-  return latest?.[0].split('@')[1] ?? null;
+  if (latest) return latest[0].split('@')[1] ?? null;
+  // Never read so far: as the machine's content has it first.
+  if (machine.targets[measure] !== undefined) return null;
+  return (
+    Object.keys(machine.targets)
+      .find((key) => key.startsWith(`${measure}@`))
+      ?.split('@')[1] ?? null
+  );
 }
 
 /** All that the procedure shows before the leads first sit where this measure needs them, and that was not acknowledged. */

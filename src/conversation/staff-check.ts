@@ -13,7 +13,7 @@ import { type Bench, benchOf } from './turn.ts';
 export function sendCheck(seat: Seat, rest: string): void {
   if (!holds(seat) || !hasSetUp(seat) || !isClear(seat)) return;
   const bench = benchOf(seat.turn);
-  const offered = bench.content.faults.checks.filter(isForOwner);
+  const offered = bench.content.faults.checks.filter((check) => isForOwner(bench, check));
   const wanted = rest.trim().toLowerCase().replaceAll(/\s+/gu, '-');
   const check = offered.find(({ id }) => id === wanted);
   const asked = check && askedBy(bench, check, seat.member.name);
@@ -30,8 +30,14 @@ export function sendCheck(seat: Seat, rest: string): void {
   answer(seat, line('desk-check-sent', { check: line(`check-${check.id}`) }));
 }
 
-/** What is the desk's own to do is not sent to a garage. */
-const isForOwner = (check: Check): boolean => check.for === 'owner' && check.ask.kind !== 'go-on';
+/** What is the desk's own to do is not sent to a garage, nor is a part backed off whose way back was not counted. */
+function isForOwner({ setUp }: Bench, check: Check): boolean {
+  const uncounted = check.do.some(
+    (action) =>
+      action.startsWith('back-off:') && setUp.counts[action.slice('back-off:'.length)] === undefined,
+  );
+  return check.for === 'owner' && check.ask.kind !== 'go-on' && !uncounted;
+}
 
 function askedBy(bench: Bench, check: Check, by: string): Asked | null {
   if (check.ask.kind === 'choice') {
