@@ -24,7 +24,7 @@ export interface PersonOptions {
 }
 
 export interface PersonFace extends Adapter {
-  /** Resolves when the person leaves: end of input, or Ctrl-C. */
+  /** Resolves when the person leaves: end of input, Ctrl-C, or told to stop. */
   ended: Promise<void>;
 }
 
@@ -33,6 +33,7 @@ const styles = { margin: 'dim', number: 'bold', aside: 'dim' } as const;
 export function makePersonFace(options: PersonOptions): PersonFace {
   const { input, output, colour, pictures, locale, settle, alone, failed } = options;
   const { promise: ended, resolve, reject } = Promise.withResolvers<void>();
+  const stopping = new AbortController();
   const offers = new Map<string, Offer>();
   const terminal: Interface | null =
     input.isTTY && output.isTTY ? createInterface({ input, output, prompt: '> ' }) : null;
@@ -48,7 +49,7 @@ export function makePersonFace(options: PersonOptions): PersonFace {
 
   async function* typed(): AsyncGenerator<string> {
     if (terminal === null) {
-      yield* readLines(input);
+      yield* readLines(input, stopping.signal);
       return;
     }
     terminal.on('SIGINT', () => terminal.close());
@@ -96,6 +97,7 @@ export function makePersonFace(options: PersonOptions): PersonFace {
       return { kind: 'sent', platformIds: [message.id] };
     },
     async stop() {
+      stopping.abort();
       terminal?.close();
       input.destroy();
     },

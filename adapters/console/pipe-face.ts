@@ -21,13 +21,14 @@ export interface PipeOptions {
 }
 
 export interface PipeFace extends Adapter {
-  /** Resolves at the end of input, with everything processed and sent. */
+  /** Resolves at the end of input or once told to stop, with everything processed and sent. */
   ended: Promise<void>;
 }
 
 export function makePipeFace(options: PipeOptions): PipeFace {
   const { input, output, pictures, advance, settle, alone, failed } = options;
   const { promise: ended, resolve, reject } = Promise.withResolvers<void>();
+  const stopping = new AbortController();
 
   async function take(line: string, number: number, receive: Receive): Promise<void> {
     const decoded = decodeLine(line);
@@ -59,7 +60,7 @@ export function makePipeFace(options: PipeOptions): PipeFace {
 
   async function run(receive: Receive): Promise<void> {
     let number = 0;
-    for await (const line of readLines(input)) {
+    for await (const line of readLines(input, stopping.signal)) {
       number += 1;
       const current = number;
       await alone(() => take(line, current, receive));
@@ -77,6 +78,7 @@ export function makePipeFace(options: PipeOptions): PipeFace {
       return { kind: 'sent', platformIds: [sendable.message.id] };
     },
     async stop() {
+      stopping.abort();
       input.destroy();
     },
   };

@@ -20,10 +20,14 @@ interface Ran {
   errors: string;
 }
 
-function run(args: string[], input: string): Promise<Ran> {
-  const child = spawn(process.execPath, [program, '--data', join(folder, 'data'), ...args], {
+function start(args: string[]) {
+  return spawn(process.execPath, [program, '--data', join(folder, 'data'), ...args], {
     env: { ...process.env, DATABASE_URL: '', LANG: 'de_DE.UTF-8', LC_ALL: '' },
   });
+}
+
+function run(args: string[], input: string): Promise<Ran> {
+  const child = start(args);
   let out = '';
   let errors = '';
   child.stdout.setEncoding('utf8').on('data', (text) => {
@@ -138,6 +142,30 @@ describe('the program’s face', () => {
     const ran = await run(['--pipe', ...now], lines({ from: 'o1', text: 'a' }));
     expect(ran.status).not.toBe(0);
     expect(ran.errors).toMatch(/damaged/);
+  });
+});
+
+describe('a signal to stop', () => {
+  test.each([
+    ['SIGTERM', 'the program’s face', ['--pipe'], '{"from":"o1","text":"a"}\n', '{"done":1}'],
+    ['SIGINT', 'the program’s face', ['--pipe', ...now], '{"from":"o1","text":"a"}\n', '{"done":1}'],
+    ['SIGTERM', 'a person’s face', [], 'hello\n', '2 is even'],
+    ['SIGINT', 'a person’s face', [], 'hello\n', '2 is even'],
+  ] as const)('%s ends %s in order, with its input still open', async (signal, _, args, input, awaited) => {
+    const child = start([...args]);
+    child.stdin.write(input);
+    let [out, errors] = ['', ''];
+    child.stderr.on('data', (text) => {
+      errors += text;
+    });
+    child.stdout.on('data', (text) => {
+      if (out.includes(awaited)) return;
+      out += text;
+      if (out.includes(awaited)) child.kill(signal);
+    });
+    const ended = await new Promise((resolve) => child.on('close', (...how) => resolve(how)));
+    expect({ ended, errors }).toEqual({ ended: [0, null], errors: '' });
+    expect(out).toContain(awaited);
   });
 });
 

@@ -1,5 +1,5 @@
 // Lines end at "\n" alone, however the bytes are cut.
-import { Readable } from 'node:stream';
+import { PassThrough, Readable } from 'node:stream';
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { readLines } from '../../../adapters/console/read-lines.ts';
@@ -32,6 +32,26 @@ test('the same lines come out wherever the bytes are cut', async () => {
       expect(await linesOf(chunks)).toEqual(lines);
     }),
   );
+});
+
+test('no more lines come once it is told to stop, and a close on purpose is an ordinary end', async () => {
+  const stopping = new AbortController();
+  const input = new PassThrough();
+  input.write('one\ntwo\nhalf a li');
+  const lines: string[] = [];
+  for await (const line of readLines(input, stopping.signal)) {
+    lines.push(line);
+    stopping.abort();
+    input.destroy();
+  }
+  expect(lines).toEqual(['one']);
+});
+
+test('a close that nobody asked for is a failure', async () => {
+  const input = new PassThrough();
+  const reading = readLines(input, new AbortController().signal).next();
+  input.destroy();
+  await expect(reading).rejects.toThrow(/premature close/i);
 });
 
 test('a line without end is cut, and takes no memory without end', async () => {
