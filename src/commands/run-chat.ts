@@ -87,10 +87,14 @@ export async function runChat(
     const timekeeper =
       time === null ? startTimekeeper({ calendar: store.calendar, clock, takeDue: due, report }) : null;
     process.once('SIGTERM', () => face.stop()).once('SIGINT', () => face.stop());
-    await face.start(makeReceive(store, decide, library));
-    await face.ended;
-    await timekeeper?.stop();
-    await prepared.stop();
+    try {
+      await face.start(makeReceive(store, decide, library));
+      await face.ended;
+    } finally {
+      // Also where the face failed: what goes by the clock must not outlive the store.
+      await timekeeper?.stop();
+      await prepared.stop();
+    }
     return 0;
   } finally {
     await store.close();
