@@ -48,6 +48,11 @@ export function takeSeen(turn: Turn, seen: Seen, typed: string): void {
   if (isAsleep(bench, awaited, seen)) return wakeAgain(turn, awaited, typed);
   if (setUp.step.kind === 'check' && setUp.oddity) {
     if (checkById(bench, setUp.step.check)?.ask.kind === 'reading') {
+      // Over the range says something of the dial, nothing of what is measured: once, the next range is asked for.
+      if (seen.kind === 'overload' && setUp.unclear === 0) {
+        setUp.unclear += 1;
+        return askBack(turn, 'next-range');
+      }
       record(turn, awaited, seen, typed, implausible(awaited, seen, null));
       return takeCheckReading(turn, bench, awaited, seen);
     }
@@ -187,7 +192,8 @@ function keepAndGoOn(turn: Turn, bench: Bench, awaited: Awaited, seen: Seen, typ
 }
 
 /** A unit that fell asleep is woken again as often as needed; only one that stays at nothing is trouble. */
-function isAsleep({ setUp }: Bench, { measure }: Awaited, seen: Seen): boolean {
+function isAsleep(bench: Bench, { measure }: Awaited, seen: Seen): boolean {
+  const { setUp } = bench;
   const needsPower = measure.startsWith('signal-') || measure === 'supply-voltage';
   const shows =
     seen.kind === 'value' ? Math.abs(seen.value) : seen.kind === 'range' ? Math.abs(seen.high) : null;
@@ -197,7 +203,10 @@ function isAsleep({ setUp }: Bench, { measure }: Awaited, seen: Seen): boolean {
     return false;
   }
   setUp.wakes += 1;
-  return setUp.wakes === 1 && setUp.step.kind !== 'check';
+  // Where the odd reading itself is taken again, nothing may be what it shows.
+  const { step } = setUp;
+  const retaken = step.kind === 'check' && checkById(bench, step.check)?.ask.kind === 'retake';
+  return setUp.wakes === 1 && !retaken;
 }
 
 function wakeAgain(turn: Turn, awaited: Awaited, typed: string): void {

@@ -68,6 +68,7 @@ loop-low = { $value }. Too low.
 
 odd-value = { $value } { $unit } does not fit.
 odd-range = { $low } to { $high } { $unit }: it wanders.
+next-range = Go to the next range.
 odd-overload = The meter is over its range.
 odd-nothing = The meter shows nothing.
 odd-sweep = The sweep does not rise and fall as it should.
