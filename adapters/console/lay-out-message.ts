@@ -1,4 +1,5 @@
 // Lays a message out for a person at a terminal: wrapped, with numbered choices, the desk and the channel set off by a margin.
+import { isDeepStrictEqual } from 'node:util';
 import type { OutgoingMessage } from '../../src/chat/outgoing-message.ts';
 
 /** Colours what it is given, or leaves it as it is. */
@@ -15,24 +16,32 @@ const graphemes = new Intl.Segmenter('en', { granularity: 'grapheme' });
 const wide = /[\p{Script=Han}\p{Script=Hangul}\p{Script=Hiragana}\p{Script=Katakana}\p{Emoji_Presentation}]/u;
 const askedFigure = new Set(['reading', 'readings', 'count', 'target']);
 
+/**
+ * `before` are the choices with which this message was last shown, null where it is new here. A card is long and often
+ * changed, so of one that stands there already only that is said, and which choices it has now where they are others.
+ */
 export function layOutMessage(
   message: OutgoingMessage,
   columns: number,
   picture: string | null,
   paint: Paint,
+  before: OutgoingMessage['choices'] | null = null,
 ): LaidOut {
   const { to } = message;
   const seat = seatOf(message);
   const margin = to.kind === 'owner' ? '  ' : `${to.kind === 'tips' ? 'channel' : seat} | `;
   const room = Math.max(20, Math.min(columns, 80) - widthOf(margin) - 1);
-  const lines = plain(message.text)
+  const isKnownCard = message.edit > 0 && to.kind === 'desk' && before !== null;
+  const words = plain(message.text)
     .split('\n')
     .flatMap((line) => wrap(line, room));
-  if (message.edit > 0) lines.unshift(paint('aside', '(changed)'));
+  const changed = message.edit > 0 ? [paint('aside', isKnownCard ? '(card changed)' : '(changed)')] : [];
+  const lines = isKnownCard ? changed : [...changed, ...words];
+  const choices = isKnownCard && isDeepStrictEqual(before, message.choices) ? [] : message.choices;
   if (picture !== null) lines.push(paint('aside', `Picture: ${plain(picture)}`));
   // A bare figure is a reading where one is asked for, so there a choice needs its mark.
   const mark = to.kind !== 'owner' || asksFigure(message) ? '#' : '';
-  message.choices.forEach(({ label }, index) => {
+  choices.forEach(({ label }, index) => {
     const number = `${mark}${index + 1}`;
     const [first = '', ...rest] = wrap(plain(label), room - number.length - 2);
     lines.push(`${paint('number', number)}  ${first}`);

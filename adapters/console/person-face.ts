@@ -4,6 +4,7 @@ import type { Readable, Writable } from 'node:stream';
 import { styleText } from 'node:util';
 import type { Adapter } from '../../src/chat/adapter.ts';
 import type { IncomingMessage } from '../../src/chat/incoming-message.ts';
+import type { OutgoingMessage } from '../../src/chat/outgoing-message.ts';
 import { arriving, decodeTyped, type Offer } from './decode-typed.ts';
 import { keepPicture } from './keep-picture.ts';
 import { asksFigure, layOutMessage, type Paint } from './lay-out-message.ts';
@@ -35,6 +36,7 @@ export function makePersonFace(options: PersonOptions): PersonFace {
   const { promise: ended, resolve, reject } = Promise.withResolvers<void>();
   const stopping = new AbortController();
   const offers = new Map<string, Offer>();
+  const cards = new Map<string, OutgoingMessage['choices']>();
   const terminal: Interface | null =
     input.isTTY && output.isTTY ? createInterface({ input, output, prompt: '> ' }) : null;
   const paint: Paint = (kind, text) =>
@@ -85,7 +87,9 @@ export function makePersonFace(options: PersonOptions): PersonFace {
     async send(sendable) {
       const { message } = sendable;
       const picture = await keepPicture(pictures, sendable);
-      const { text, seat } = layOutMessage(message, output.columns || 80, picture, paint);
+      const before = cards.get(message.id) ?? null;
+      const { text, seat } = layOutMessage(message, output.columns || 80, picture, paint, before);
+      if (message.to.kind === 'desk') cards.set(message.id, message.choices);
       const figureAsked = asksFigure(message);
       const earlier = offers.get(seat);
       if (message.choices.length > 0) {

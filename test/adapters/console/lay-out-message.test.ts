@@ -58,6 +58,26 @@ describe('a message at the terminal', () => {
     expect(text.split('\n')).toEqual(['  (changed)', '  Send the reading.', '  Picture: /tmp/c1-1.png']);
   });
 
+  describe('a card that was shown before and is changed', () => {
+    const to = { kind: 'desk', caseId: 'c1' } as const;
+    const take = [{ id: 'take', label: 'Take it' }];
+    const close = [{ id: 'close', label: 'Close it' }];
+    const changed = (before: typeof take | null, choices = take) =>
+      layOutMessage(message({ to, edit: 2, text: 'Case c1\nlong', choices }), 80, null, plain, before).text;
+
+    test('is only said to be changed', () => {
+      expect(changed(take)).toBe('desk c1 | (card changed)');
+    });
+
+    test('shows its choices where they are others now, as their numbers count', () => {
+      expect(changed(take, close)).toBe('desk c1 | (card changed)\ndesk c1 | #1  Close it');
+    });
+
+    test('is shown whole where the first was shown by an earlier start', () => {
+      expect(changed(null)).toContain('Case c1\ndesk c1 | long');
+    });
+  });
+
   test('never lets what a person typed steer the terminal', () => {
     const { text } = layOut({
       text: 'a\u001b[2Jb\u009b31mc\u0007\rd',
