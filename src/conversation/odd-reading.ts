@@ -248,6 +248,10 @@ export function followAnswer(turn: Turn): void {
   setUp.failures[stage.id] = (setUp.failures[stage.id] ?? 0) + 1;
   const before = procedure.stages[procedure.stages.indexOf(stage) - 1];
   if ((setUp.failures[stage.id] ?? 0) > 1 || !before) {
+    const { ask } = stage;
+    const question = ask && 'question' in ask ? ask.question : null;
+    if (question !== null)
+      suspect(bench, { kind: 'answer', question, answer: setUp.answers[question] ?? '' });
     return giveToDesk(turn, bench, 'not-for-an-owner');
   }
   setUp.extra = ['check:leads'];

@@ -102,8 +102,10 @@ export function takeSeen(turn: Turn, seen: Seen, typed: string): void {
     const wavered = (setUp.failures.wavering ?? 0) + 1;
     setUp.failures.wavering = wavered;
     // A closed throttle that rests somewhere else each time is held, or its sensor slack: no figure means anything.
-    if (wavered > (limits.target.like === undefined ? 1 : 2))
+    if (wavered > (limits.target.like === undefined ? 1 : 2)) {
+      suspectReading(bench, awaited, seen);
       return giveToDesk(turn, bench, 'not-for-an-owner');
+    }
     if (bench.stage.failing && !failedTooOften(bench, limits)) return follow(turn, bench.stage.failing);
     return followOdd(turn, bench, awaited, seen, verdict);
   }
