@@ -10,6 +10,8 @@ export async function check(args: string[], output: Writable): Promise<number> {
   for (const problem of problems) output.write(`${formatProblem(problem)}\n`);
   if (newest === null) {
     const errors = problems.filter((problem) => problem.level === 'error').length;
+    // A single line needs no sum.
+    if (problems.length === 1) return 1;
     output.write(
       `${errors === 1 ? 'One thing has' : `${errors} things have`} to be put right before the program starts on this content.\n`,
     );

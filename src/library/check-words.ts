@@ -1,4 +1,5 @@
 // Holds the words of every language against what is needed and against English, for `check`: a gap would be a hole in a sentence.
+import { dirname } from 'node:path';
 import type { Place, Problem } from './problem.ts';
 import type { FluentFile, Message } from './read-fluent.ts';
 import { nearest } from './suggest.ts';
@@ -118,16 +119,10 @@ function checkWithin(files: Files): Problem[] {
 /** A file that is not there at all is shown in English and only said; one that is there has to be whole. */
 function compare(reference: Files, files: Files, folder: string): Problem[] {
   const own = entriesOf(files);
-  const problems: Problem[] = [];
+  const problems: Problem[] = untranslated(reference, files, folder);
   for (const [name, { file, entries }] of reference) {
     const translated = files.get(name);
-    if (!translated) {
-      const where = { file: `${folder}/${name}`, line: 1, column: 1 };
-      problems.push(
-        problem(where, 'This file is missing: English is shown instead.', `Translate ${file}.`, 'warning'),
-      );
-      continue;
-    }
+    if (!translated) continue;
     let before: Where = { file: translated.file, line: 1, column: 1 };
     for (const entry of entries.filter(({ key }) => !key.startsWith('-'))) {
       const counterpart = own.get(entry.key);
@@ -148,6 +143,16 @@ function compare(reference: Files, files: Files, folder: string): Problem[] {
     problems.push(problem(entry, `English has no "${entry.key}".`, mend));
   }
   return problems;
+}
+
+/** In one sentence, however many they are: a language that was begun must not bury what else is said. */
+function untranslated(reference: Files, files: Files, folder: string): Problem[] {
+  const missing = [...reference].filter(([name]) => !files.has(name));
+  if (missing.length === 0) return [];
+  const names = missing.map(([name]) => name).join(', ');
+  const mend = `Translate from ${dirname(missing[0]?.[1].file ?? folder)}/, each to a file of the same name.`;
+  const where = { file: folder, line: 0, column: 0 };
+  return [problem(where, `Not translated yet, so shown in English: ${names}.`, mend, 'warning')];
 }
 
 function checkVariables(reference: Message, entry: Message & { file: string }): Problem[] {

@@ -13,7 +13,7 @@ import { type LexiconEntries, loadLexicons } from './load-lexicons.ts';
 import { loadWords } from './load-words.ts';
 import { hasErrors, type Problem, sortProblems } from './problem.ts';
 import { type ContentFile, readContentFile } from './read-content-file.ts';
-import { readFolder, readText } from './read-folder.ts';
+import { isFolder, readFolder, readText } from './read-folder.ts';
 import { readSources } from './spoken-keys.ts';
 
 export interface Newest {
@@ -31,6 +31,7 @@ export interface Loaded {
 
 /** The program's own sources tell which words it says; tests put in less. */
 export async function loadContent(folder: string, sources = readSources()): Promise<Loaded> {
+  if (!(await isFolder(folder))) return { newest: null, problems: [noFolder(folder)] };
   const problems: Problem[] = [];
   const readAll = async <T>(name: string, schema: z.ZodType<T>): Promise<ContentFile<T>[]> => {
     const { files, problems: unread } = await readFolder(join(folder, name), '.yaml');
@@ -62,6 +63,11 @@ export async function loadContent(folder: string, sources = readSources()): Prom
     newest: sound ? { ...makeEdition(gather(files, workshop.value), words.texts), lexicons } : null,
     problems: sortProblems(problems),
   };
+}
+
+function noFolder(folder: string): Problem {
+  const mend = 'Name a folder with workshop.yaml, machines/, procedures/ and words/ in it.';
+  return { level: 'error', file: folder, line: 0, column: 0, message: 'There is no such folder.', mend };
 }
 
 async function readWorkshop(file: string, problems: Problem[]): Promise<ContentFile<Workshop> | null> {

@@ -1,6 +1,6 @@
 // What is wrong with content, where, and what would be right; for everyone who loads content and for the person who wrote it.
 
-/** Counted from 1, as editors do. */
+/** Counted from 1, as editors do; both 0 for a folder, which has no lines. */
 export interface Place {
   line: number;
   column: number;
@@ -19,7 +19,8 @@ export interface Problem extends Place {
 /** One line for a person, with the place first so that editors can jump to it. */
 export function formatProblem(problem: Problem): string {
   const { file, line, column, level, message, mend } = problem;
-  return `${file}:${line}:${column}  ${level === 'warning' ? 'Warning: ' : ''}${message} Mend: ${mend}`;
+  const place = line === 0 ? file : `${file}:${line}:${column}`;
+  return `${place}  ${level === 'warning' ? 'Warning: ' : ''}${message} Mend: ${mend}`;
 }
 
 /** By file and place; errors and warnings of one place keep the order in which they were found. */

@@ -1,5 +1,5 @@
 // Reads the text files of a content folder, for the loader; what cannot be read is a problem like any other.
-import { readdir, readFile } from 'node:fs/promises';
+import { readdir, readFile, stat } from 'node:fs/promises';
 import { join } from 'node:path';
 import type { Problem } from './problem.ts';
 
@@ -53,6 +53,11 @@ export async function readText(
       return refuse('This file is missing.', 'Add it; the content that ships with the program has one.');
     return refuse(`This file cannot be read: ${message}.`, 'Give the program the right to read it.');
   }
+}
+
+export async function isFolder(folder: string): Promise<boolean> {
+  const found = await stat(folder).catch(() => null);
+  return found?.isDirectory() ?? false;
 }
 
 /** The folders of languages; a file that lies among them is none. */

@@ -23,6 +23,20 @@ test('the content that ships with the program is sound', async () => {
   expect(status).toBe(0);
 });
 
+test('a language that is not whole is one line, however many files it lacks', async () => {
+  const { printed } = await run();
+  const languages = printed.match(/^\S+\/words\/[a-z]{2}(?= {2}Warning: Not translated yet)/gm) ?? [];
+  expect(new Set(languages).size).toBe(languages.length);
+});
+
+test('a folder that is not there is one line', async () => {
+  expect(await run('--content', '/nonexistent')).toEqual({
+    status: 1,
+    printed:
+      '/nonexistent  There is no such folder. Mend: Name a folder with workshop.yaml, machines/, procedures/ and words/ in it.\n',
+  });
+});
+
 test('an empty folder is refused, each thing in a line with its place and mend, and the count at the end', async () => {
   const folder = await mkdtemp(join(tmpdir(), 'content-'));
   try {

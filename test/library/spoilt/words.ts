@@ -45,7 +45,7 @@ export const words: Spoilt[] = [
       'words/en/said.ftl': ['caution-hot = Some words.', 'caution-hot = { reason-more }'],
     },
     said: [
-      'words/de/more.ftl:1:1  Warning: This file is missing: English is shown instead. Mend: Translate words/en/more.ftl.',
+      'words/de  Warning: Not translated yet, so shown in English: more.ftl. Mend: Translate from words/en/, each to a file of the same name.',
     ],
   },
   {
