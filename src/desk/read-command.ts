@@ -19,7 +19,7 @@ export const caseCommands = [
 ] as const;
 
 /** At the desk as a whole. */
-export const deskCommands = ['cases', 'find', 'record', 'closed', 'open', 'help'] as const;
+export const deskCommands = ['cases', 'find', 'record', 'closed', 'open', 'tips', 'help'] as const;
 
 export interface Command {
   name: string;

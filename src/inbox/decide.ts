@@ -37,6 +37,8 @@ export interface Knowledge {
   lexicons: (language: string) => readonly Lexicon[];
   /** So many messages of one owner are taken in a minute; left out where that is not limited, as in pipe mode. */
   mostPerMinute?: number;
+  /** Who decides for conversations that are neither an owner's nor the desk's, by their key. */
+  others?: Readonly<Record<string, Decide>>;
 }
 
 /** A set-up is pinned to content that this process has not brought yet; whoever takes the turn brings it and tries again. */
@@ -52,6 +54,8 @@ export class MissingEdition extends Error {
 export function makeDecide(knowledge: Knowledge): Decide {
   return (loaded, arrival) => {
     if (loaded.key === deskKey) return decideForDesk(knowledge, loaded, arrival);
+    const other = knowledge.others?.[loaded.key];
+    if (other) return other(loaded, arrival);
     const state = readState(loaded.state);
     const turn = transition(sceneOf(knowledge, loaded), state, eventOf(knowledge, arrival));
     return decisionOf(turn, knowledge.wordingFor);
