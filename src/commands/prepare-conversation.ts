@@ -1,11 +1,15 @@
 // Loads the content and makes of it what takes a turn, for every command that chats.
 import { join } from 'node:path';
-import { makeDecide } from '../inbox/decide.ts';
+import type { DeskState } from '../conversation/hear-desk.ts';
+import { tellTime } from '../desk/opening-hours.ts';
+import { type Knowledge, makeDecide } from '../inbox/decide.ts';
 import { loadContent } from '../library/load-content.ts';
 import { formatProblem } from '../library/problem.ts';
 import { startPainter } from '../picture/painter.ts';
+import { makeDecideTips } from '../tips/decide-tips.ts';
 import { makeKnowledge } from './make-knowledge.ts';
 import type { Prepared, Surroundings } from './run-chat.ts';
+import { tipsKey } from './wake-tips.ts';
 
 /** Far more than a hand in a glove types. */
 const mostPerMinute = 40;
@@ -16,6 +20,7 @@ export async function prepareConversation({
   pictures,
   report,
   limited = true,
+  hasChannel = true,
 }: Surroundings): Promise<Prepared> {
   const { newest, problems } = await loadContent(content);
   if (newest === null) {
@@ -26,8 +31,24 @@ export async function prepareConversation({
   const painter = pictures ? startPainter({ words: join(content, 'words'), log: report }) : null;
   return {
     library,
-    decide: makeDecide(limited ? { ...knowledge, mostPerMinute } : knowledge),
+    decide: makeDecide({
+      ...knowledge,
+      ...(limited ? { mostPerMinute } : {}),
+      others: { [tipsKey]: decideTips(knowledge, hasChannel) },
+    }),
+    hasTips: true,
     paint: painter && ((request) => painter.paint(request)),
     stop: async () => painter?.stop(),
   };
+}
+
+function decideTips({ current, wordingFor }: Knowledge, hasChannel: boolean) {
+  const { workshop, hash } = current;
+  return makeDecideTips({
+    content: current,
+    wording: wordingFor(workshop.language, hash),
+    hasChannel,
+    tellTime: (at, now) => tellTime(workshop, at, now),
+    requestsOf: (desk) => (desk as DeskState | null)?.tips ?? [],
+  });
 }

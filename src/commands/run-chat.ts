@@ -12,6 +12,7 @@ import type { Paint } from '../outbox/send-row.ts';
 import { openStore } from '../store/open-store.ts';
 import { type Decide, deskKey, type Store, StoreTrouble } from '../store/store.ts';
 import { systemLocale } from './system-locale.ts';
+import { passOnToTips, wakeTips } from './wake-tips.ts';
 
 /** What a conversation is prepared from. */
 export interface Surroundings {
@@ -24,12 +25,16 @@ export interface Surroundings {
   now: () => number;
   /** False where one person may send as much as they like, as in pipe mode. */
   limited?: boolean;
+  /** False where tips have no channel to go to. */
+  hasChannel?: boolean;
 }
 
 export interface Prepared {
   library: Pick<Library, 'bring'>;
   decide: Decide;
   paint: Paint | null;
+  /** Whether it decides for the tips too. */
+  hasTips?: boolean;
   stop(): Promise<void>;
 }
 
@@ -83,12 +88,16 @@ export async function runChat(
     await store.calendar.wake(deskKey, clock());
     // What an earlier process left unsent goes out before anything new is taken.
     await (time === null ? settle() : time.resume());
+    const waking = { calendar: store.calendar, clock, takeDue };
+    // Not earlier: only now does the clock stand where an earlier process left it.
+    if (prepared.hasTips) await wakeTips(waking).then(settle);
     const due = (key: string) => alone(() => takeDue(key).then(settle));
     const timekeeper =
       time === null ? startTimekeeper({ calendar: store.calendar, clock, takeDue: due, report }) : null;
     process.once('SIGTERM', () => face.stop()).once('SIGINT', () => face.stop());
     try {
-      await face.start(makeReceive(store, decide, library));
+      const receive = makeReceive(store, decide, library);
+      await face.start(prepared.hasTips ? passOnToTips(receive, waking) : receive);
       await face.ended;
     } finally {
       // Also where the face failed: what goes by the clock must not outlive the store.
