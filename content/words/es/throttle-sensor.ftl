@@ -1,0 +1,146 @@
+# Las palabras del procedimiento del sensor del acelerador: throttle-sensor-<stage> dice qué hacer; las respuestas son throttle-sensor-<question>-<answer>.
+# A cada una se le da: $machine $wake $tool $torque $count $minutes $seconds y, para las piezas, $where.
+
+throttle-sensor-complaint = ¿Qué falla en su marcha?
+throttle-sensor-complaint-none = Nada, solo compruebo
+throttle-sensor-complaint-runs-badly = Va mal
+throttle-sensor-complaint-bad-idle = Mal ralentí
+throttle-sensor-complaint-flat-acceleration = Floja al abrir gas
+throttle-sensor-complaint-hard-starting = Le cuesta arrancar
+
+throttle-sensor-place = Motor frío, en su caballete, en punto muerto.
+    Al aire libre, o donde puedas sacarla sin mover nada.
+    Ten claros la llave y el interruptor de paro.
+    En el banco: medidor, dos agujas finas, destornilladores.
+
+throttle-sensor-throttle-kind = ¿Qué va del puño al cuerpo de mariposa?
+throttle-sensor-throttle-kind-cable = Un cable de acero
+throttle-sensor-throttle-kind-by-wire = Solo cables eléctricos
+throttle-sensor-throttle-kind-dont-know = No lo sé
+
+throttle-sensor-sensor-fixing = ¿Cómo está sujeto el sensor?
+throttle-sensor-sensor-fixing-slotted = Tornillos en ranuras largas
+throttle-sensor-sensor-fixing-riveted = Remaches, precinto o sin ranuras
+throttle-sensor-sensor-fixing-dont-know = No lo sé
+
+throttle-sensor-changed = ¿Qué fue lo último que se le cambió?
+throttle-sensor-changed-nothing = Nada
+throttle-sensor-changed-throttle-body = Cuerpo de mariposa o cable del acelerador
+throttle-sensor-changed-sensor = El sensor
+throttle-sensor-changed-exhaust-or-filter = Escape o filtro
+throttle-sensor-changed-dont-know = No lo sé
+
+throttle-sensor-map = ¿Qué mapa de inyección lleva?
+throttle-sensor-map-standard = El de serie
+throttle-sensor-map-other = Otro
+throttle-sensor-map-dont-know = No lo sé
+
+throttle-sensor-map-figure = ¿Qué valor con acelerador cerrado da quien hizo el mapa? Envíalo en voltios.
+
+throttle-sensor-signal-box = ¿Hay un módulo de potencia empalmado en los cables del sensor?
+throttle-sensor-signal-box-none = No
+throttle-sensor-signal-box-fitted = Sí
+throttle-sensor-signal-box-dont-know = No lo sé
+
+throttle-sensor-unplug-box = Desenchufa el módulo y une los cables como dice su fabricante. Carga la señal.
+
+throttle-sensor-codes = ¿Muestra la moto un código de avería guardado?
+throttle-sensor-codes-none = No
+throttle-sensor-codes-stored = Sí
+
+throttle-sensor-bore = Mira más allá de la mariposa. ¿Está limpio el conducto?
+throttle-sensor-bore-clean = Limpio
+throttle-sensor-bore-dirty = Cerco oscuro o goma
+throttle-sensor-bore-dont-know = No se ve
+
+throttle-sensor-valves = ¿Se revisó el juego de válvulas cuando tocaba?
+throttle-sensor-valves-in-time = Sí
+throttle-sensor-valves-overdue = Va con retraso
+throttle-sensor-valves-dont-know = No lo sé
+
+throttle-sensor-altitude = ¿Por dónde circula?
+throttle-sensor-altitude-below = Por zonas bajas
+throttle-sensor-altitude-above = Por alta montaña
+
+throttle-sensor-tachometer = ¿Cómo vas a leer el régimen de ralentí?
+throttle-sensor-tachometer-have = Tengo cuentarrevoluciones
+throttle-sensor-tachometer-none = No tengo
+
+throttle-sensor-manual-closed = ¿Qué da tu manual con el acelerador cerrado y el tope de ralentí retirado? Envía los voltios del manual, no del medidor.
+throttle-sensor-manual-idle = ¿Qué da tu manual al ralentí, con el motor parado? Envía los voltios del manual.
+throttle-sensor-manual-fast-idle = ¿Qué da tu manual con el mando de arranque en frío metido? Envía los voltios del manual.
+throttle-sensor-manual-speed = ¿Qué régimen de ralentí da tu manual, en caliente?
+
+throttle-sensor-battery = Todo apagado.
+throttle-sensor-bench-supply = No lleva batería. Conecta la fuente de banco, con su fusible.
+
+throttle-sensor-knob-out = Debe quedarse fuera por sí solo.
+throttle-sensor-free-play = Debes notar algo de holgura en el puño antes de que se mueva nada.
+throttle-sensor-bars-free = En ningún extremo debe tirar del acelerador.
+
+throttle-sensor-supply-leads = Para eso, desenchufa el conector { $connector }, mete las agujas junto a las juntas de los cables y enchúfalo otra vez. Después enciende el medidor.
+throttle-sensor-supply = Escucha la bomba de gasolina cuando se despierte.
+throttle-sensor-pump = ¿Zumbó la bomba y paró a los pocos segundos?
+throttle-sensor-pump-stops = Paró
+throttle-sensor-pump-no-pump = No oí la bomba
+throttle-sensor-pump-runs-on = Sigue funcionando
+throttle-sensor-signal-leads = La negra ya está ahí: solo se mueve la roja.
+
+throttle-sensor-as-found-idle = Así funcionaba. Suelta el puño.
+throttle-sensor-as-found-snap = Deja que cierre de golpe.
+throttle-sensor-as-found-open = Mantenlo ahí. Si el medidor marca OL, pasa a la escala siguiente.
+throttle-sensor-as-found-sweep = Sigue en esta escala. Abre en cuatro pasos a fondo y vuelve en cuatro. Apunta cada cifra, de cerrado a cerrado.
+throttle-sensor-as-found-jumps = ¿Saltó o cayó algo por el camino?
+throttle-sensor-leave-alone = Todo está como debe. Deja en paz el sensor y los tornillos.
+throttle-sensor-only-checked = Esa era la comprobación. Aquí no se gira nada.
+
+throttle-sensor-factory-stop = La mariposa apoya en su propio tope pequeño, sellado con pintura. No es el tope de ralentí y no se toca nunca. ¿Cómo está la pintura?
+throttle-sensor-factory-stop-untouched = Intacta
+throttle-sensor-factory-stop-turned = Rota, alguien lo giró
+throttle-sensor-factory-stop-dont-know = No se distingue
+
+throttle-sensor-mark = Una línea fina que cruce sensor y cuerpo. Haz también una foto: es tu camino de vuelta.
+throttle-sensor-knob-off = Con el mando fuera. Cuenta los clics hasta que quede libre. ¿Cuántos?
+throttle-sensor-stop-off = Cuenta las vueltas hasta que ya no apoye. Déjalo en su rosca. ¿Cuántas vueltas?
+
+throttle-sensor-baseline = Acelerador cerrado, manos fuera. La escala con tres decimales.
+throttle-sensor-supply-again = Ese era el valor base. La alimentación otra vez, antes de que cuente.
+throttle-sensor-baseline-again = Espera { $seconds } segundos antes de despertarla: así toma el nuevo acelerador cerrado.
+throttle-sensor-idle-stop = El valor base queda. Vamos al ralentí.
+throttle-sensor-idle-stop-again = La lectura de ralentí otra vez.
+throttle-sensor-snap = Dos veces. Después, manos fuera.
+throttle-sensor-fast-idle = Déjalo metido mientras lo ajustas. Motor parado.
+throttle-sensor-release = Debe volver a la lectura de ralentí.
+throttle-sensor-fast-idle-again = Otra vez, para estar seguros.
+throttle-sensor-release-again = Y otra vez.
+throttle-sensor-open = Mantenlo ahí. Si el medidor marca OL, pasa a la escala siguiente.
+throttle-sensor-sweep = Sigue en esta escala. Abre en cuatro pasos a fondo y vuelve en cuatro. Apunta cada cifra, de cerrado a cerrado.
+throttle-sensor-jumps = ¿Saltó o cayó algo por el camino?
+
+throttle-sensor-sweep-jumps-smooth = Todo suave
+throttle-sensor-sweep-jumps-jumped = Saltó o cayó
+
+throttle-sensor-asleep = El medidor también apagado.
+throttle-sensor-leads-out = Las dos. Ninguna punta cerca de la cadena o del escape.
+throttle-sensor-refitted = ¿Caja del filtro, manguitos y todo lo que quitaste, puesto y apretado?
+throttle-sensor-latched = ¿El conector del sensor está metido a fondo y con el pestillo cerrado?
+throttle-sensor-snaps-shut = Debe cerrar de golpe con el manillar recto y en los dos topes.
+throttle-sensor-outdoors = ¿La moto está al aire libre, con el escape despejado?
+throttle-sensor-kill-switch = ¿Has probado el interruptor de paro? ¿Llegas a él y hace clic en los dos sentidos?
+throttle-sensor-people-clear = ¿Punto muerto, en su caballete y todos lejos de cadena, rueda y escape?
+
+throttle-sensor-start = Pulgar junto al interruptor de paro.
+throttle-sensor-warm-up = Deja que se caliente { $minutes } minutos con el mando de arranque en frío metido.
+throttle-sensor-warm-knob = Debe quedar en un ralentí parejo.
+throttle-sensor-idle-speed = Deja que se asiente.
+throttle-sensor-speed-bars = ¿Cambia el régimen de ralentí por el camino?
+throttle-sensor-speed-bars-steady = Sigue igual
+throttle-sensor-speed-bars-changes = Cambia
+throttle-sensor-idle-speed-again = Manillar recto.
+throttle-sensor-engine-off = Después, manos fuera: está caliente.
+throttle-sensor-warm-idle = El medidor otra vez en la escala con tres decimales. Ahora la lectura de ralentí, en caliente: más alta que en frío, y está bien así.
+throttle-sensor-warm-release = Debe volver a la lectura de ralentí en caliente.
+throttle-sensor-warm-snap = Manos fuera, luego lee.
+throttle-sensor-put-away = El medidor también apagado.
+throttle-sensor-cover = ¿Tapa y asiento puestos?
+throttle-sensor-road-ready = Antes de salir: luces, frenos, cables, nada suelto. ¿Todo listo?
