@@ -14,6 +14,7 @@ import { answerHealth, isHealthy } from './answer-health.ts';
 import { codeOfFatal, exitCodes } from './exit-codes.ts';
 import { platformRates } from './platform-rates.ts';
 import type { Settings } from './read-environment.ts';
+import { passOnToTips, wakeTips } from './wake-tips.ts';
 
 export interface BotParts {
   settings: Settings;
@@ -21,6 +22,8 @@ export interface BotParts {
   decide: Decide;
   /** Brings content that a set-up is pinned to. */
   library?: Shelf;
+  /** Whether it decides for the tips too. */
+  hasTips?: boolean;
   paint: Paint | null;
   words: Words;
   log: Log;
@@ -58,7 +61,10 @@ export async function runBot(parts: BotParts): Promise<number> {
     report: (trouble, row) => log.warn({ row: row?.row, attempts: row?.attempts }, trouble),
     atOnce: sendsAtOnce,
   });
-  const receive = makeReceive(store, decide, library);
+  const waking = { calendar: store.calendar, clock: Date.now, takeDue };
+  if (parts.hasTips) await wakeTips(waking);
+  const take = makeReceive(store, decide, library);
+  const receive = parts.hasTips ? passOnToTips(take, waking) : take;
   outbox.start();
   const timekeeper = startTimekeeper({
     calendar: store.calendar,
