@@ -51,7 +51,8 @@ async function start(settings: Settings, folder: string, stopping: AbortSignal):
     const store = await openStore({ folder: settings.folder, databaseUrl, alone: false, clock: Date.now });
     try {
       const report = (trouble: string) => log.warn({}, trouble);
-      const surroundings = { store, content: folder, pictures: true, report, now: Date.now };
+      const hasChannel = Boolean(telegram?.tipsChannel || discord?.tipsChannel);
+      const surroundings = { store, content: folder, pictures: true, report, now: Date.now, hasChannel };
       const prepared = await prepareConversation(surroundings);
       const { edition } = newest;
       const words = makePlatformWords(edition.words, edition.content.workshop.language);
