@@ -28,9 +28,12 @@ interface Session {
   sending: Sending;
 }
 
+/** The library adds the version by itself. */
+export const bareRoot = (apiRoot: string) => apiRoot.replace(/\/+$/, '').replace(/\/v\d+$/, '');
+
 export function createDiscord(options: DiscordOptions, around: Surroundings): PlatformAdapter {
   const { token, tipsChannel } = options;
-  const api = options.apiRoot.replace(/\/+$/, '').replace(/\/v\d+$/, '');
+  const api = bareRoot(options.apiRoot);
   // Repeating is the outbox's work: it keeps the order within a chat and outlives the process.
   const rest = new REST({ api, retries: 0, timeout: 15_000, rejectOnRateLimit: ['/channels'] }).setToken(
     token,

@@ -7,14 +7,14 @@ import {
   Routes,
 } from 'discord.js';
 import { cleanName } from '../wire/clean-text.ts';
-import type { Surroundings } from '../wire/surroundings.ts';
+import type { Links, Surroundings } from '../wire/surroundings.ts';
 
 export type Place =
   | { kind: 'desk'; caseId: string | null }
   /** A private thread that stands for a person's direct messages. */
   | { kind: 'room'; person: string; chat: string };
 
-interface Claimed {
+export interface ClaimedChannel {
   guild: string;
   channel: string;
 }
@@ -26,11 +26,15 @@ const roomPrefix = 'discord:room:';
 const homeLink = (person: string) => `discord:home:${person}`;
 const directLink = (person: string) => `discord:direct:${person}`;
 
+export async function readDeskChannel(links: Links): Promise<ClaimedChannel | null> {
+  const known = await links.get(deskLink);
+  return known === undefined ? null : JSON.parse(known);
+}
+
 export type Places = Awaited<ReturnType<typeof openPlaces>>;
 
 export async function openPlaces(rest: REST, { links, words, log }: Surroundings) {
-  const known = await links.get(deskLink);
-  let claimed = known === undefined ? null : (JSON.parse(known) as Claimed);
+  let claimed = await readDeskChannel(links);
   /** By thread; every message of a server asks here, so they are kept at hand. */
   const caseOf = new Map<string, string>();
   const threadOf = new Map<string, string>();

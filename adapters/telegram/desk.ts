@@ -1,7 +1,7 @@
 // The desk's group on Telegram: who claimed it, who belongs to it, and which topic or reply thread is which case's.
 import type { Api } from 'grammy';
 import { cleanName } from '../wire/clean-text.ts';
-import type { Surroundings } from '../wire/surroundings.ts';
+import type { Links, Surroundings } from '../wire/surroundings.ts';
 import type { DeskPlace } from './decode-update.ts';
 import { readTrouble } from './trouble.ts';
 
@@ -12,7 +12,7 @@ export interface CasePlace {
   root: number | null;
 }
 
-interface ClaimedGroup {
+export interface ClaimedGroup {
   group: string;
   hasTopics: boolean;
 }
@@ -22,11 +22,15 @@ const caseLink = (caseId: string) => `telegram:case:${caseId}`;
 const topicLink = (group: string, topic: number) => `telegram:topic:${group}:${topic}`;
 const replyLink = (group: string, messageId: number) => `telegram:reply:${group}:${messageId}`;
 
+export async function readDeskGroup(links: Links): Promise<ClaimedGroup | null> {
+  const known = await links.get(groupLink);
+  return known === undefined ? null : JSON.parse(known);
+}
+
 export type Desk = Awaited<ReturnType<typeof openDesk>>;
 
 export async function openDesk(api: Api, { links, words, log }: Surroundings) {
-  const known = await links.get(groupLink);
-  let claimed = known === undefined ? null : (JSON.parse(known) as ClaimedGroup);
+  let claimed = await readDeskGroup(links);
 
   async function claim(group: string, hasTopics: boolean): Promise<void> {
     claimed = { group, hasTopics };

@@ -50,6 +50,8 @@ export function readTrouble(error: unknown): Trouble {
 
 function codeOf(error: unknown): string {
   if (typeof error !== 'object' || error === null) return 'unknown';
-  const { code, type, name } = error as { code?: unknown; type?: unknown; name?: unknown };
-  return String(code ?? type ?? name ?? 'unknown');
+  const { code, name, cause } = error as { code?: unknown; name?: unknown; cause?: unknown };
+  // Node's fetch wraps what went wrong.
+  if (code === undefined && typeof cause === 'object' && cause !== null) return codeOf(cause);
+  return String(code ?? name ?? 'unknown');
 }

@@ -1,5 +1,4 @@
 // `npm run bot`: starts Telegram, Discord or both, as the environment says, and ends with a code that tells why.
-import { existsSync } from 'node:fs';
 import { join } from 'node:path';
 import { parseArgs } from 'node:util';
 import { loadContent } from '../library/load-content.ts';
@@ -7,6 +6,7 @@ import { formatProblem } from '../library/problem.ts';
 import { openStore } from '../store/open-store.ts';
 import { StoreTrouble } from '../store/store.ts';
 import { exitCodes } from './exit-codes.ts';
+import { loadSettingsFile } from './load-settings-file.ts';
 import { makeLog } from './make-log.ts';
 import { makePlatformWords } from './platform-words.ts';
 import { prepareConversation } from './prepare-conversation.ts';
@@ -68,10 +68,4 @@ async function start(settings: Settings, folder: string, stopping: AbortSignal):
     say(sentence);
     return error instanceof StoreTrouble ? exitCodes.database : exitCodes.failed;
   }
-}
-
-/** What the environment already says goes before the file. */
-export function loadSettingsFile(): void {
-  const file = join(root, '.env');
-  if (existsSync(file)) process.loadEnvFile(file);
 }

@@ -87,8 +87,7 @@ const schema = z.object({
   LOG_LEVEL: z.enum(logLevels, `LOG_LEVEL is one of ${logLevels.join(', ')}.`).default('info'),
   PORT: z
     .string()
-    .regex(/^\d{1,5}$/, 'PORT is a number up to 65535.')
-    .refine((port) => Number(port) <= 65_535, 'PORT is a number up to 65535.')
+    .refine((port) => /^\d{1,5}$/.test(port) && Number(port) <= 65_535, 'PORT is a number up to 65535.')
     .optional(),
 });
 
