@@ -1,0 +1,146 @@
+# As palavras do procedimento do sensor do acelerador: throttle-sensor-<stage> diz o que fazer; as respostas são throttle-sensor-<question>-<answer>.
+# A cada uma se dá: $machine $wake $tool $torque $count $minutes $seconds e, para peças, $where.
+
+throttle-sensor-complaint = O que há de errado no funcionamento?
+throttle-sensor-complaint-none = Nada, só verificando
+throttle-sensor-complaint-runs-badly = Funciona mal
+throttle-sensor-complaint-bad-idle = Marcha lenta ruim
+throttle-sensor-complaint-flat-acceleration = Fraca ao acelerar
+throttle-sensor-complaint-hard-starting = Difícil de dar partida
+
+throttle-sensor-place = Motor frio, no cavalete, em neutro.
+    Ao ar livre, ou onde dê para ligar ao ar livre sem mover a moto.
+    Saiba onde estão a chave e o corta-corrente.
+    Na bancada: medidor, duas agulhas finas, chaves de fenda.
+
+throttle-sensor-throttle-kind = O que vai da manopla ao corpo de borboleta?
+throttle-sensor-throttle-kind-cable = Um cabo de aço
+throttle-sensor-throttle-kind-by-wire = Só fios
+throttle-sensor-throttle-kind-dont-know = Não sei
+
+throttle-sensor-sensor-fixing = Como o sensor está preso?
+throttle-sensor-sensor-fixing-slotted = Parafusos em rasgos compridos
+throttle-sensor-sensor-fixing-riveted = Rebites, lacre ou sem rasgos
+throttle-sensor-sensor-fixing-dont-know = Não sei
+
+throttle-sensor-changed = O que foi trocado nela por último?
+throttle-sensor-changed-nothing = Nada
+throttle-sensor-changed-throttle-body = Corpo de borboleta ou cabo
+throttle-sensor-changed-sensor = O sensor
+throttle-sensor-changed-exhaust-or-filter = Escape ou filtro
+throttle-sensor-changed-dont-know = Não sei
+
+throttle-sensor-map = Qual mapa de injeção ela usa?
+throttle-sensor-map-standard = O original
+throttle-sensor-map-other = Outro
+throttle-sensor-map-dont-know = Não sei
+
+throttle-sensor-map-figure = Que valor com acelerador fechado dá quem fez o mapa? Envie em volts.
+
+throttle-sensor-signal-box = Há um módulo de potência emendado nos fios do sensor?
+throttle-sensor-signal-box-none = Não
+throttle-sensor-signal-box-fitted = Sim
+throttle-sensor-signal-box-dont-know = Não sei
+
+throttle-sensor-unplug-box = Desconecte o módulo e una os fios como diz o fabricante dele. Ele carrega o sinal.
+
+throttle-sensor-codes = A moto mostra um código de falha gravado?
+throttle-sensor-codes-none = Não
+throttle-sensor-codes-stored = Sim
+
+throttle-sensor-bore = Olhe além da borboleta. O duto está limpo?
+throttle-sensor-bore-clean = Limpo
+throttle-sensor-bore-dirty = Anel escuro ou goma
+throttle-sensor-bore-dont-know = Não dá para ver
+
+throttle-sensor-valves = A folga das válvulas foi verificada no prazo?
+throttle-sensor-valves-in-time = Sim
+throttle-sensor-valves-overdue = Está atrasada
+throttle-sensor-valves-dont-know = Não sei
+
+throttle-sensor-altitude = Onde ela roda?
+throttle-sensor-altitude-below = Em regiões baixas
+throttle-sensor-altitude-above = No alto da serra
+
+throttle-sensor-tachometer = Como você vai ler a rotação da marcha lenta?
+throttle-sensor-tachometer-have = Tenho conta-giros
+throttle-sensor-tachometer-none = Não tenho
+
+throttle-sensor-manual-closed = O que o seu manual dá com o acelerador fechado e o batente da marcha lenta recuado? Envie os volts do manual, não do medidor.
+throttle-sensor-manual-idle = O que o seu manual dá em marcha lenta, com o motor desligado? Envie os volts do manual.
+throttle-sensor-manual-fast-idle = O que o seu manual dá com o botão de partida a frio para dentro? Envie os volts do manual.
+throttle-sensor-manual-speed = Que rotação da marcha lenta dá o seu manual, a quente?
+
+throttle-sensor-battery = Tudo desligado.
+throttle-sensor-bench-supply = Ela não tem bateria. Conecte a fonte de bancada, com o fusível.
+
+throttle-sensor-knob-out = Ele deve ficar para fora sozinho.
+throttle-sensor-free-play = Você deve sentir uma pequena folga na manopla antes que algo se mova.
+throttle-sensor-bars-free = Em nenhum dos lados o acelerador pode ser puxado.
+
+throttle-sensor-supply-leads = Para isso, desencaixe o conector { $connector }, enfie as agulhas ao lado das vedações dos fios e encaixe de novo. Depois ligue o medidor.
+throttle-sensor-supply = Escute a bomba de gasolina quando acordar.
+throttle-sensor-pump = A bomba zumbiu e parou em poucos segundos?
+throttle-sensor-pump-stops = Parou
+throttle-sensor-pump-no-pump = Não ouvi a bomba
+throttle-sensor-pump-runs-on = Continua funcionando
+throttle-sensor-signal-leads = A preta já está lá: só a vermelha muda.
+
+throttle-sensor-as-found-idle = Era assim que ela funcionava. Solte a manopla.
+throttle-sensor-as-found-snap = Deixe fechar de uma vez.
+throttle-sensor-as-found-open = Segure aí. Se o medidor mostrar OL, passe para a escala seguinte.
+throttle-sensor-as-found-sweep = Fique nesta escala. Abra em quatro passos até o fim e volte em quatro. Anote cada valor, de fechado a fechado.
+throttle-sensor-as-found-jumps = Algo pulou ou caiu no caminho?
+throttle-sensor-leave-alone = Está tudo como deve. Não mexa no sensor nem nos parafusos.
+throttle-sensor-only-checked = Essa foi a verificação. Aqui não se gira nada.
+
+throttle-sensor-factory-stop = A borboleta apoia em um pequeno batente próprio, lacrado com tinta. Não é o batente da marcha lenta e nunca se mexe nele. Como está a tinta?
+throttle-sensor-factory-stop-untouched = Intacta
+throttle-sensor-factory-stop-turned = Rompida, alguém girou
+throttle-sensor-factory-stop-dont-know = Não dá para saber
+
+throttle-sensor-mark = Um risco fino que cruze sensor e corpo. Tire também uma foto: é o seu caminho de volta.
+throttle-sensor-knob-off = Com o botão para fora. Conte os cliques até ficar livre. Quantos?
+throttle-sensor-stop-off = Conte as voltas até não apoiar mais. Deixe na rosca. Quantas voltas?
+
+throttle-sensor-baseline = Acelerador fechado, mãos fora. A escala com três casas decimais.
+throttle-sensor-supply-again = Esse foi o valor de base. A alimentação mais uma vez, antes de valer.
+throttle-sensor-baseline-again = Espere { $seconds } segundos antes de acordar a central: assim ela assume o novo acelerador fechado.
+throttle-sensor-idle-stop = O valor de base está firme. Vamos à marcha lenta.
+throttle-sensor-idle-stop-again = A leitura da marcha lenta mais uma vez.
+throttle-sensor-snap = Duas vezes. Depois, mãos fora.
+throttle-sensor-fast-idle = Deixe-o para dentro enquanto regula. Motor desligado.
+throttle-sensor-release = Deve voltar à leitura da marcha lenta.
+throttle-sensor-fast-idle-again = Mais uma vez, para ter certeza.
+throttle-sensor-release-again = E mais uma vez.
+throttle-sensor-open = Segure aí. Se o medidor mostrar OL, passe para a escala seguinte.
+throttle-sensor-sweep = Fique nesta escala. Abra em quatro passos até o fim e volte em quatro. Anote cada valor, de fechado a fechado.
+throttle-sensor-jumps = Algo pulou ou caiu no caminho?
+
+throttle-sensor-sweep-jumps-smooth = Tudo suave
+throttle-sensor-sweep-jumps-jumped = Pulou ou caiu
+
+throttle-sensor-asleep = O medidor desligado também.
+throttle-sensor-leads-out = As duas. Nenhuma ponta perto da corrente ou do escape.
+throttle-sensor-refitted = Caixa do filtro, mangueiras e tudo o que você tirou está de volta e apertado?
+throttle-sensor-latched = O conector do sensor está encaixado até o fim e travado?
+throttle-sensor-snaps-shut = Deve fechar de uma vez com o guidão reto e nos dois batentes.
+throttle-sensor-outdoors = A moto está ao ar livre, com o escape desimpedido?
+throttle-sensor-kill-switch = Testou o corta-corrente? Você o alcança e ele faz clique nos dois sentidos?
+throttle-sensor-people-clear = Neutro, no cavalete e todos longe de corrente, roda e escape?
+
+throttle-sensor-start = Polegar junto ao corta-corrente.
+throttle-sensor-warm-up = Deixe aquecer { $minutes } minutos com o botão de partida a frio para dentro.
+throttle-sensor-warm-knob = Deve se firmar em uma marcha lenta regular.
+throttle-sensor-idle-speed = Deixe estabilizar.
+throttle-sensor-speed-bars = A rotação da marcha lenta muda no caminho?
+throttle-sensor-speed-bars-steady = Fica igual
+throttle-sensor-speed-bars-changes = Muda
+throttle-sensor-idle-speed-again = Guidão reto.
+throttle-sensor-engine-off = Depois, mãos fora: está quente.
+throttle-sensor-warm-idle = Medidor de volta à escala com três casas decimais. Agora a leitura da marcha lenta, a quente: mais alta que a frio, e está certo assim.
+throttle-sensor-warm-release = Deve voltar à leitura da marcha lenta a quente.
+throttle-sensor-warm-snap = Mãos fora, depois leia.
+throttle-sensor-put-away = O medidor desligado também.
+throttle-sensor-cover = Tampa e banco de volta?
+throttle-sensor-road-ready = Antes de rodar: luzes, freios, cabos, nada solto. Tudo pronto?
