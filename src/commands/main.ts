@@ -1,31 +1,14 @@
 // Runs the command that is named first on the command line, and ends with its exit status.
 import { stdin, stdout } from 'node:process';
+import { type CommandName, helpFor, isCommand, usage } from './command-list.ts';
 
-const commands: Record<string, { about: string; run: (args: string[]) => Promise<number> }> = {
-  chat: {
-    about: 'the local chat, for a person or (with --pipe) for another program',
-    run: async (args) => (await import('./chat.ts')).chat(args),
-  },
-  bot: {
-    about: 'Telegram and Discord, as .env says',
-    run: async (args) => (await load('bot')).bot!(args),
-  },
-  interpret: {
-    about: 'how messages are understood, a line each',
-    run: async (args) => (await load('interpret')).interpret!(args, stdin, stdout),
-  },
-  check: {
-    about: 'whether the content is sound',
-    run: async (args) => (await import('./check.ts')).check(args, stdout),
-  },
-  doctor: {
-    about: 'whether everything that the bot needs is there',
-    run: async (args) => (await load('doctor')).doctor!(args),
-  },
-  report: {
-    about: "what the workshop's cases and records say",
-    run: async (args) => (await load('report')).report!(args),
-  },
+const commands: Record<CommandName, (args: string[]) => Promise<number>> = {
+  chat: async (args) => (await import('./chat.ts')).chat(args),
+  bot: async (args) => (await import('./bot.ts')).bot(args),
+  interpret: async (args) => (await import('./interpret.ts')).interpret(args, stdin, stdout),
+  check: async (args) => (await import('./check.ts')).check(args, stdout),
+  doctor: async (args) => (await load('doctor')).doctor!(args),
+  report: async (args) => (await import('./report.ts')).report(args, stdout),
 };
 
 type Command = (...given: unknown[]) => Promise<number>;
@@ -34,27 +17,26 @@ async function load(name: string): Promise<Record<string, Command>> {
   return import(`./${name}.ts`);
 }
 
-function usage(named: string | undefined): string {
-  const known = Object.entries(commands).map(([name, { about }]) => `  npm run ${name.padEnd(10)} ${about}`);
-  const first = named === undefined ? 'Name a command.' : `There is no command "${named}".`;
-  return [first, 'The commands are:', ...known, ''].join('\n');
-}
-
 // Whoever read our output has gone, as `head` does: there is nothing left to say.
-process.stdout.on('error', () => process.exit(1));
+stdout.on('error', () => process.exit(1));
 
+const wrongUse = 64;
 const [name, ...args] = process.argv.slice(2);
-const command = name === undefined ? undefined : commands[name];
-if (command === undefined) {
+if (!isCommand(name)) {
   process.stderr.write(usage(name));
-  process.exitCode = 64;
+  process.exitCode = wrongUse;
+} else if (args.includes('--help') || args.includes('-h')) {
+  stdout.write(helpFor(name));
 } else {
   try {
-    process.exitCode = await command.run(args);
+    process.exitCode = await commands[name](args);
   } catch (error) {
     const sentence = error instanceof Error ? error.message : String(error);
     const stack = process.env.LOG_LEVEL === 'debug' && error instanceof Error ? `\n${error.stack}` : '';
     process.stderr.write(`${sentence}${stack}\n`);
-    process.exitCode = 1;
+    const isMistyped =
+      error instanceof Error && 'code' in error && `${error.code}`.startsWith('ERR_PARSE_ARGS');
+    if (isMistyped) process.stderr.write(`\n${helpFor(name)}`);
+    process.exitCode = isMistyped ? wrongUse : 1;
   }
 }
