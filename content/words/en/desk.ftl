@@ -274,4 +274,5 @@ reason-stuck-slots-at-end = The sensor is at the end of its slots and the readin
 reason-stuck-moves-stop-helping = Turning no longer brings the reading nearer.
 reason-stuck-too-coarse = The steps of this part are too coarse for its band.
 desk-picture-readings = All readings against their bands.
+desk-picture-approach = The moves of this stage, and what each did.
 desk-picture-causes = The likely causes.
