@@ -275,4 +275,4 @@ reason-stuck-moves-stop-helping = Girar ya no acerca la lectura.
 reason-stuck-too-coarse = Los pasos de esta pieza son demasiado grandes para su margen.
 desk-picture-readings = Todas las lecturas frente a sus márgenes.
 desk-picture-causes = Las causas probables.
-desk-picture-approach = Los ajustes de esta etapa y lo que hizo cada uno.
+desk-picture-approach = Las correcciones de este paso y lo que hizo cada una.

@@ -275,4 +275,4 @@ reason-stuck-moves-stop-helping = Girar já não aproxima a leitura.
 reason-stuck-too-coarse = Os passos desta peça são grosseiros demais para a faixa dela.
 desk-picture-readings = Todas as leituras diante das suas faixas.
 desk-picture-causes = As causas prováveis.
-desk-picture-approach = Os ajustes desta etapa e o que cada um fez.
+desk-picture-approach = As correções deste passo e o que cada uma fez.
