@@ -110,7 +110,7 @@ export function createDiscord(options: DiscordOptions, around: Surroundings): Pl
     async send(sendable) {
       if (session) return await send(sendable, session.sending);
       const { sentParts } = sendable;
-      return { kind: 'retry', waitMs: 1_000, scope: 'platform', sentParts, why: 'Discord is not ready yet' };
+      return { kind: 'retry', waitMs: null, scope: 'platform', sentParts, why: 'Discord is not ready yet' };
     },
     stop,
     lastSign: () => gateway?.lastSign() ?? null,

@@ -29,7 +29,6 @@ interface Picture {
 
 type Rows = { components?: { custom_id?: string }[] }[];
 
-const noDeskYetMs = 5 * 60_000;
 const nothingBetter: SendOutcome = {
   kind: 'refused',
   why: 'the person takes no direct messages, and no room could be made in a server',
@@ -69,7 +68,7 @@ async function findChannel(
       const channel = to.caseId === null ? places.deskChannel() : await places.threadFor(to.caseId);
       if (channel !== null) return { channel };
       const why = 'no Discord channel is the desk yet';
-      return { kind: 'retry', waitMs: noDeskYetMs, scope: 'chat', sentParts: [], why };
+      return { kind: 'retry', waitMs: null, scope: 'chat', sentParts: [], why };
     }
   }
 }

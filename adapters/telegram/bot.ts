@@ -122,7 +122,7 @@ export function createTelegram(options: TelegramOptions, around: Surroundings): 
     async send(sendable) {
       if (sending) return await send(sendable, sending);
       const { sentParts } = sendable;
-      return { kind: 'retry', waitMs: 1_000, scope: 'platform', sentParts, why: 'Telegram is not ready yet' };
+      return { kind: 'retry', waitMs: null, scope: 'platform', sentParts, why: 'Telegram is not ready yet' };
     },
     stop,
     // Telegram posts when there is something: its silence says nothing.

@@ -26,8 +26,6 @@ interface Target {
 /** A file_id of Telegram's own, or bytes. */
 type Photo = { fileId: string; isDocument: boolean } | { png: Uint8Array };
 
-const noDeskYetMs = 5 * 60_000;
-
 export async function send(sendable: Sendable, sending: Sending): Promise<SendOutcome> {
   const { message } = sendable;
   const sent = [...sendable.sentParts];
@@ -90,7 +88,7 @@ async function findTarget({ to }: OutgoingMessage, sending: Sending): Promise<Fo
       const group = sending.desk.group();
       if (group === null) {
         const why = 'no Telegram group is the desk yet';
-        return { kind: 'retry', waitMs: noDeskYetMs, scope: 'chat', sentParts: [], why };
+        return { kind: 'retry', waitMs: null, scope: 'chat', sentParts: [], why };
       }
       if (to.caseId === null) return { kind: 'found', target: { chat: group, place: null } };
       return { kind: 'found', target: { chat: group, place: await sending.desk.placeOf(to.caseId) } };
