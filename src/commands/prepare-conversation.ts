@@ -3,6 +3,7 @@ import { join } from 'node:path';
 import type { DeskState } from '../conversation/hear-desk.ts';
 import { tellTime } from '../desk/opening-hours.ts';
 import { type Knowledge, makeDecide } from '../inbox/decide.ts';
+import { keepHouse } from '../inbox/keep-house.ts';
 import { loadContent } from '../library/load-content.ts';
 import { formatProblem } from '../library/problem.ts';
 import { startPainter } from '../picture/painter.ts';
@@ -19,6 +20,7 @@ export async function prepareConversation({
   content,
   pictures,
   report,
+  now,
   limited = true,
   hasChannel = true,
 }: Surroundings): Promise<Prepared> {
@@ -28,6 +30,8 @@ export async function prepareConversation({
     throw new Error(errors.map(formatProblem).join('\n'));
   }
   const { library, knowledge } = await makeKnowledge(newest, store.snapshots);
+  const { keepDays } = knowledge.current.workshop;
+  const house = await keepHouse({ store, keepDays, now, report });
   const painter = pictures ? startPainter({ words: join(content, 'words'), log: report }) : null;
   return {
     library,
@@ -38,7 +42,11 @@ export async function prepareConversation({
     }),
     hasTips: true,
     paint: painter && ((request) => painter.paint(request)),
-    stop: async () => painter?.stop(),
+    tidy: house.tidy,
+    async stop() {
+      await house.stop();
+      await painter?.stop();
+    },
   };
 }
 

@@ -10,7 +10,7 @@ import type { Library } from '../library/library.ts';
 import { makeOutbox } from '../outbox/run-outbox.ts';
 import type { Paint } from '../outbox/send-row.ts';
 import { openStore } from '../store/open-store.ts';
-import { type Decide, deskKey, type Store, StoreTrouble } from '../store/store.ts';
+import { type Decide, type Store, StoreTrouble } from '../store/store.ts';
 import { systemLocale } from './system-locale.ts';
 import { passOnToTips, wakeTips } from './wake-tips.ts';
 
@@ -35,6 +35,8 @@ export interface Prepared {
   paint: Paint | null;
   /** Whether it decides for the tips too. */
   hasTips?: boolean;
+  /** Drops what is older than the workshop keeps it, for a clock that was moved. */
+  tidy?(): Promise<void>;
   stop(): Promise<void>;
 }
 
@@ -75,7 +77,7 @@ export async function runChat(
           ...seat,
           input: process.stdin,
           output: process.stdout,
-          advance: time?.advance ?? null,
+          advance: time && ((ms, id) => time.advance(ms, id).then(() => prepared.tidy?.())),
         })
       : makePersonFace({
           ...seat,
@@ -84,8 +86,6 @@ export async function runChat(
           colour: Boolean(process.stdout.isTTY) && !process.env.NO_COLOR,
           locale: systemLocale(process.env),
         });
-    // The desk's day is looked after whether or not anybody wrote to it.
-    await store.calendar.wake(deskKey, clock());
     // What an earlier process left unsent goes out before anything new is taken.
     await (time === null ? settle() : time.resume());
     const waking = { calendar: store.calendar, clock, takeDue };

@@ -3,6 +3,8 @@ import { setTimeout as delay } from 'node:timers/promises';
 import { deskKey, type Store } from '../store/store.ts';
 
 export interface Housekeeping {
+  /** Drops what is too old now; for a clock that is moved by hand, whose days are not ours. */
+  tidy(): Promise<void>;
   stop(): Promise<void>;
 }
 
@@ -31,6 +33,7 @@ export async function keepHouse(options: {
   await tidy();
   const going = goOn();
   return {
+    tidy,
     async stop() {
       stopping.abort();
       await going;
