@@ -12,6 +12,7 @@ import { openStore } from '../store/open-store.ts';
 import { StoreTrouble } from '../store/store.ts';
 import { prepareWording } from '../words/wording.ts';
 import { gatherClosed, gatherEnded } from './gather-figures.ts';
+import { loadSettingsFile } from './load-settings-file.ts';
 import { type NamedFigure, nameFigures } from './name-figures.ts';
 
 const root = join(import.meta.dirname, '..', '..');
@@ -19,6 +20,8 @@ const root = join(import.meta.dirname, '..', '..');
 const language = 'en';
 
 export async function report(args: string[], output: Writable): Promise<number> {
+  // The bot's database is named there.
+  loadSettingsFile();
   const { values } = parseArgs({
     args,
     options: {

@@ -16,6 +16,8 @@ let folder: string;
 const minute = 60_000;
 
 beforeEach(() => {
+  // Whatever the surroundings or .env name: these tests have a database of their own.
+  process.env.DATABASE_URL = '';
   folder = mkdtempSync(join(tmpdir(), 'gaugehand-report-'));
 });
 afterEach(() => rmSync(folder, { recursive: true }));
