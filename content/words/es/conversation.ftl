@@ -15,7 +15,7 @@ link-left-as-is = El otro ajuste termina aquí. Lo que se giró queda como está
 
 button-done = Hecho
 button-understood = Entendido
-button-skip = Saltar
+button-skip = Omitir
 button-yes = Sí
 button-no = No
 button-jumping = Salta
@@ -75,7 +75,7 @@ odd-sweep = El barrido no sube y baja como debe.
 asleep-again = Se durmió la centralita, o el medidor.
 jumped-once-more = Otra vez, con las puntas bien puestas.
 
-move-until = Para entre { $low } y { $high }. Suelta.
+move-until = Detente entre { $low } y { $high }. Suelta.
 # De una mano que no puede hacer menos que un toque cada vez.
 amount-nudges = { $amount ->
     [1] un toque
@@ -125,7 +125,7 @@ move-cable-more = Da al cable del acelerador { $amount } mm más de juego.
 move-cable-less = Da al cable del acelerador { $amount } mm menos de juego.
 
 do-wake = { $wake }
-do-sleep = Deja que se duerma: desenchufa lo que la despertó.
+do-sleep = Deja dormir la centralita: desenchufa lo que la despertó.
 do-probe = Punta roja en el { $signal }, negra en el { $ground }.
 do-probe-supply = Punta roja en el { $supply }, negra en el { $ground }.
 do-probe-ground = Punta roja en el { $ground }, negra en el borne negativo de la batería.
@@ -145,7 +145,7 @@ do-snap = Abre el acelerador de golpe y suéltalo.
 do-engage-fast-idle = Mete el mando de arranque en frío.
 do-release-fast-idle = Cierra el puño del todo para que salte el mando de arranque en frío.
 do-start-engine = Arranca el motor.
-do-stop-engine = Para el motor.
+do-stop-engine = Apaga el motor.
 do-check-leads = Mira en qué cables están las agujas. Corrígelo.
 do-check-meter = Medidor: voltios de continua, sin HOLD ni REL, punta roja en la toma de voltios.
 do-check-cable = Gira el manillar y mira la lectura. Si el cable tira, corrígelo.
@@ -187,7 +187,7 @@ measure-battery-voltage = Batería
 measure-charging-voltage = Carga
 measure-signal-closed-stop = Tope cerrado
 measure-signal-idle = Ralentí
-measure-signal-idle-static = Ralentí, motor parado
+measure-signal-idle-static = Ralentí, motor apagado
 measure-signal-idle-warm = Ralentí, en caliente
 measure-signal-fast-idle = Arranque en frío
 measure-signal-released = Mando fuera
@@ -207,13 +207,13 @@ caution-fuel-and-heat = Solo con el motor frío. Ni llama ni chispa cerca de la 
 caution-battery-care = Fuera anillos y reloj. Mantén separadas las puntas: un corto puede quemarte.
 caution-back-probing = Desliza agujas finas junto a las juntas de los cables. Nunca pinches un cable.
     Mantén separadas las agujas: alimentación a masa puede matar la centralita.
-caution-waking = Motor parado, punto muerto, manos fuera: un botón de arranque puede hacerlo girar.
+caution-waking = Motor apagado, punto muerto, manos fuera: un botón de arranque puede hacerlo girar.
     Si algo se calienta, echa humo o la bomba no para: desenchufa y dímelo.
 caution-stops-off = Mientras los topes estén fuera, nadie pulsa el arranque.
 caution-loose-sensor = Mientras el sensor esté suelto, nadie pulsa el arranque. Dedos lejos de la mariposa.
 caution-running-engine = El gas de escape mata: solo al aire libre.
     Manos, puntas y ropa lejos de cadena, rueda y escape.
-    Si se acelera solo: interruptor de paro.
+    Si se acelera solo: pulsa el interruptor de paro.
 caution-hot-engine = Está en marcha y caliente. Gira el tope de ralentí desde un lado, lejos del escape y del ventilador.
 
 figure-taken = { $value } { $unit }, de tu manual.
@@ -230,11 +230,11 @@ check-only-not-adjustable = El sensor de esta moto es fijo y no se ajusta. Solo 
 
 help = Escribe una cifra, o: hecho, atrás, repetir, pausa, parar, persona. Humo, gasolina, un acelerador que se atasca: dilo sin más.
 where = { $machine }, paso { $step } de { $steps }.
-back-engine-runs = Primero para el motor.
+back-engine-runs = Primero apaga el motor.
 back-sensor-loose = Primero ajusta el sensor y apriétalo.
 back-no-further = No hay nada antes de esto.
 paused = Quita el puente, apaga el medidor. No arranques ni salgas así. Escríbeme cuando sigas.
-pause-engine = Primero para el motor.
+pause-engine = Primero apaga el motor.
 come-back = Hola de nuevo.
 come-back-pins = Mira primero que las dos agujas sigan en su sitio.
 awake-too-long = Lleva despierta { $minutes } minutos. Cuida la batería.
@@ -252,15 +252,15 @@ called-go-on = Mientras tanto puedes seguir.
 called-wait = Quita el puente, apaga el medidor. No arranques ni salgas así.
 held = Ahora lo lleva una persona. Quita el puente, apaga el medidor. No arranques ni salgas así.
 
-flag-throttle-sticks-first = Interruptor de paro. Suelta el puño. No vuelvas a arrancar.
-flag-revs-hang-first = Interruptor de paro. Déjala quieta. No vuelvas a arrancar.
-flag-engine-wont-stop-first = Interruptor de paro. Quita el puente. Apártate.
-flag-fuel-leak-first = Interruptor de paro. Quita el puente. Ni chispa ni llama. Aléjate.
-flag-smoke-first = Interruptor de paro. Quita el puente. Aléjate. Si arde: teléfono de emergencias.
+flag-throttle-sticks-first = Pulsa el interruptor de paro. Suelta el puño. No vuelvas a arrancar.
+flag-revs-hang-first = Pulsa el interruptor de paro. Déjala quieta. No vuelvas a arrancar.
+flag-engine-wont-stop-first = Pulsa el interruptor de paro. Quita el puente. Apártate.
+flag-fuel-leak-first = Pulsa el interruptor de paro. Quita el puente. Ni chispa ni llama. Aléjate.
+flag-smoke-first = Pulsa el interruptor de paro. Quita el puente. Aléjate. Si arde: teléfono de emergencias.
 flag-hot-leads-first = Quita el puente. No toques las puntas. Apártate.
 flag-pump-runs-on-first = Quita el puente ya. No lo vuelvas a poner.
-flag-unwell-first = Para el motor. Sal al aire libre ya. Si no mejora enseguida: teléfono de emergencias.
-flag-injured-first = Para el motor. Si es grave, llama al teléfono de emergencias. Atiende primero a la persona herida.
+flag-unwell-first = Apaga el motor. Sal al aire libre ya. Si no mejora enseguida: teléfono de emergencias.
+flag-injured-first = Apaga el motor. Si es grave, llama al teléfono de emergencias. Atiende primero a la persona herida.
 
 stuck-slots-at-end = El sensor está al final de sus ranuras. Déjalo ahí: eso es para una persona.
 stuck-moves-stop-helping = Seguir girando ya no ayuda. Eso es para una persona.

@@ -59,8 +59,8 @@ desk-knob-off-by = mando de arranque en frío FUERA, { $clicks } { $clicks ->
    *[other] clics contados
  }
 desk-engine-running = EN MARCHA
-desk-engine-hot = parado, ha funcionado
-desk-engine-cold = parado, aún sin arrancar
+desk-engine-hot = apagado, ha funcionado
+desk-engine-cold = apagado, aún sin arrancar
 desk-no-set-up-open = No hay ningún ajuste abierto.
 desk-who = Propietario: { $name } en { $platform }
 desk-where = { $machine }, paso { $step } de { $steps } ({ $stage }), desde { $since }. Código { $code }.

@@ -1,7 +1,7 @@
 # Las palabras del procedimiento del sensor del acelerador: throttle-sensor-<stage> dice qué hacer; las respuestas son throttle-sensor-<question>-<answer>.
 # A cada una se le da: $machine $wake $tool $torque $count $minutes $seconds y, para las piezas, $where.
 
-throttle-sensor-complaint = ¿Qué falla en su marcha?
+throttle-sensor-complaint = ¿Qué no va bien en la moto?
 throttle-sensor-complaint-none = Nada, solo compruebo
 throttle-sensor-complaint-runs-badly = Va mal
 throttle-sensor-complaint-bad-idle = Mal ralentí
@@ -9,8 +9,8 @@ throttle-sensor-complaint-flat-acceleration = Floja al abrir gas
 throttle-sensor-complaint-hard-starting = Le cuesta arrancar
 
 throttle-sensor-place = Motor frío, en su caballete, en punto muerto.
-    Al aire libre, o donde puedas sacarla sin mover nada.
-    Ten claros la llave y el interruptor de paro.
+    Al aire libre, donde luego puedas arrancarla sin moverla.
+    Ten claro dónde están la llave y el interruptor de paro.
     En el banco: medidor, dos agujas finas, destornilladores.
 
 throttle-sensor-throttle-kind = ¿Qué va del puño al cuerpo de mariposa?
@@ -50,7 +50,7 @@ throttle-sensor-codes-stored = Sí
 
 throttle-sensor-bore = Mira más allá de la mariposa. ¿Está limpio el conducto?
 throttle-sensor-bore-clean = Limpio
-throttle-sensor-bore-dirty = Cerco oscuro o goma
+throttle-sensor-bore-dirty = Cerco oscuro o residuo pegajoso
 throttle-sensor-bore-dont-know = No se ve
 
 throttle-sensor-valves = ¿Se revisó el juego de válvulas cuando tocaba?
@@ -67,7 +67,7 @@ throttle-sensor-tachometer-have = Tengo cuentarrevoluciones
 throttle-sensor-tachometer-none = No tengo
 
 throttle-sensor-manual-closed = ¿Qué da tu manual con el acelerador cerrado y el tope de ralentí retirado? Envía los voltios del manual, no del medidor.
-throttle-sensor-manual-idle = ¿Qué da tu manual al ralentí, con el motor parado? Envía los voltios del manual.
+throttle-sensor-manual-idle = ¿Qué da tu manual al ralentí, con el motor apagado? Envía los voltios del manual.
 throttle-sensor-manual-fast-idle = ¿Qué da tu manual con el mando de arranque en frío metido? Envía los voltios del manual.
 throttle-sensor-manual-speed = ¿Qué régimen de ralentí da tu manual, en caliente?
 
@@ -104,12 +104,12 @@ throttle-sensor-knob-off = Con el mando fuera. Cuenta los clics hasta que quede 
 throttle-sensor-stop-off = Cuenta las vueltas hasta que ya no apoye. Déjalo en su rosca. ¿Cuántas vueltas?
 
 throttle-sensor-baseline = Acelerador cerrado, manos fuera. La escala con tres decimales.
-throttle-sensor-supply-again = Ese era el valor base. La alimentación otra vez, antes de que cuente.
+throttle-sensor-supply-again = Ese era el valor base. Antes de que valga, la alimentación otra vez.
 throttle-sensor-baseline-again = Espera { $seconds } segundos antes de despertarla: así toma el nuevo acelerador cerrado.
 throttle-sensor-idle-stop = El valor base queda. Vamos al ralentí.
 throttle-sensor-idle-stop-again = La lectura de ralentí otra vez.
 throttle-sensor-snap = Dos veces. Después, manos fuera.
-throttle-sensor-fast-idle = Déjalo metido mientras lo ajustas. Motor parado.
+throttle-sensor-fast-idle = Déjalo metido mientras lo ajustas. Motor apagado.
 throttle-sensor-release = Debe volver a la lectura de ralentí.
 throttle-sensor-fast-idle-again = Otra vez, para estar seguros.
 throttle-sensor-release-again = Y otra vez.

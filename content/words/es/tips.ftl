@@ -11,7 +11,7 @@ tip-three-decimals =
     Con dos, el último dígito es tan ancho como el margen que buscas. Elige la escala más baja o pide prestado un medidor mejor.
     Cuando muestre tres, empieza aquí.
 tip-bars-and-revs =
-    ¿Cambian las revoluciones al girar el manillar? Entonces para el motor y no salgas así: algo tira del acelerador.
+    ¿Cambian las revoluciones al girar el manillar? Entonces apaga el motor y no salgas así: algo tira del acelerador.
     No hay que ajustar ningún sensor antes de que el cable del acelerador tenga juego y corra libre de tope a tope.
     Eso lo preguntamos primero, y medimos después.
 tips-start = Empezar

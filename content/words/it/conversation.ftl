@@ -15,7 +15,7 @@ link-left-as-is = L'altra regolazione finisce qui. Quello che è stato girato re
 
 button-done = Fatto
 button-understood = Capito
-button-skip = Saltare
+button-skip = Tralasciare
 button-yes = Sì
 button-no = No
 button-jumping = Salta
@@ -213,7 +213,7 @@ caution-stops-off = Finché i fermi sono arretrati, nessuno preme l'avviamento.
 caution-loose-sensor = Finché il sensore è allentato, nessuno preme l'avviamento. Dita lontane dalla farfalla.
 caution-running-engine = Il gas di scarico uccide: solo all'aperto.
     Mani, puntali e vestiti lontani da catena, ruota e scarico.
-    Se va su di giri da sola: interruttore di spegnimento.
+    Se va su di giri da sola: premi l'interruttore di spegnimento.
 caution-hot-engine = Il motore è acceso e caldo. Gira il fermo del minimo di lato, lontano da scarico e ventola.
 
 figure-taken = { $value } { $unit }, dal tuo manuale.
@@ -252,11 +252,11 @@ called-go-on = Intanto puoi andare avanti.
 called-wait = Via il ponticello, spegni il tester. Non avviarla e non guidarla così.
 held = Ora se ne occupa una persona. Via il ponticello, spegni il tester. Non avviarla e non guidarla così.
 
-flag-throttle-sticks-first = Interruttore di spegnimento. Mani via dalla manopola. Non riavviarla.
-flag-revs-hang-first = Interruttore di spegnimento. Lasciala ferma. Non riavviarla.
-flag-engine-wont-stop-first = Interruttore di spegnimento. Via il ponticello. Stai lontano.
-flag-fuel-leak-first = Interruttore di spegnimento. Via il ponticello. Niente scintille, niente fiamme. Allontanati.
-flag-smoke-first = Interruttore di spegnimento. Via il ponticello. Allontanati. Se brucia: numero di emergenza.
+flag-throttle-sticks-first = Premi l'interruttore di spegnimento. Mani via dalla manopola. Non riavviarla.
+flag-revs-hang-first = Premi l'interruttore di spegnimento. Lasciala ferma. Non riavviarla.
+flag-engine-wont-stop-first = Premi l'interruttore di spegnimento. Via il ponticello. Stai lontano.
+flag-fuel-leak-first = Premi l'interruttore di spegnimento. Via il ponticello. Niente scintille, niente fiamme. Allontanati.
+flag-smoke-first = Premi l'interruttore di spegnimento. Via il ponticello. Allontanati. Se brucia: numero di emergenza.
 flag-hot-leads-first = Via il ponticello. Non toccare i puntali. Stai lontano.
 flag-pump-runs-on-first = Via il ponticello subito. Non rimetterlo.
 flag-unwell-first = Spegni il motore. Fuori all'aria aperta subito. Se non passa presto: numero di emergenza.

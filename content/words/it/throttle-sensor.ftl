@@ -1,7 +1,7 @@
 # Le parole della procedura del sensore dell'acceleratore: throttle-sensor-<stage> dice che cosa fare; le risposte sono throttle-sensor-<question>-<answer>.
 # A ciascuna si dà: $machine $wake $tool $torque $count $minutes $seconds e, per i pezzi, $where.
 
-throttle-sensor-complaint = Che cosa non va nel suo funzionamento?
+throttle-sensor-complaint = Che cosa non va nella moto?
 throttle-sensor-complaint-none = Niente, controllo e basta
 throttle-sensor-complaint-runs-badly = Va male
 throttle-sensor-complaint-bad-idle = Minimo irregolare
@@ -9,8 +9,8 @@ throttle-sensor-complaint-flat-acceleration = Vuota quando apro il gas
 throttle-sensor-complaint-hard-starting = Parte a fatica
 
 throttle-sensor-place = Motore freddo, sul cavalletto, in folle.
-    All'aperto, o dove puoi farla girare all'aperto senza spostarla.
-    Tieni presenti la chiave e l'interruttore di spegnimento.
+    All'aperto, dove poi puoi avviarla senza spostarla.
+    Sappi dove sono la chiave e l'interruttore di spegnimento.
     Sul banco: tester, due spilli sottili, cacciaviti.
 
 throttle-sensor-throttle-kind = Che cosa va dalla manopola al corpo farfallato?
@@ -50,7 +50,7 @@ throttle-sensor-codes-stored = Sì
 
 throttle-sensor-bore = Guarda oltre la farfalla. Il condotto è pulito?
 throttle-sensor-bore-clean = Pulito
-throttle-sensor-bore-dirty = Anello scuro o gomma
+throttle-sensor-bore-dirty = Anello scuro o residui appiccicosi
 throttle-sensor-bore-dont-know = Non si vede
 
 throttle-sensor-valves = Il gioco valvole è stato controllato alla scadenza?
@@ -104,7 +104,7 @@ throttle-sensor-knob-off = Con il pomello fuori. Conta gli scatti finché è lib
 throttle-sensor-stop-off = Conta i giri finché non appoggia più. Lascialo nel suo filetto. Quanti giri?
 
 throttle-sensor-baseline = Gas chiuso, mani via. La portata con tre decimali.
-throttle-sensor-supply-again = Quello era il valore base. Ancora l'alimentazione, prima che valga.
+throttle-sensor-supply-again = Quello era il valore base. Prima che valga, ancora l'alimentazione.
 throttle-sensor-baseline-again = Aspetta { $seconds } secondi prima di svegliarla: così prende il nuovo gas chiuso.
 throttle-sensor-idle-stop = Il valore base è a posto. Passiamo al minimo.
 throttle-sensor-idle-stop-again = Ancora la misura del minimo.

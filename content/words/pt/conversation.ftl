@@ -18,7 +18,7 @@ button-understood = Entendi
 button-skip = Pular
 button-yes = Sim
 button-no = Não
-button-jumping = Está pulando
+button-jumping = Salta
 button-stale = Esse botão é de antes. Estamos aqui.
 button-over = Isso já terminou. Veja o que posso fazer.
 
@@ -213,7 +213,7 @@ caution-stops-off = Enquanto os batentes estiverem recuados, ninguém aperta a p
 caution-loose-sensor = Enquanto o sensor estiver solto, ninguém aperta a partida. Dedos longe da borboleta.
 caution-running-engine = Gás de escape mata: só ao ar livre.
     Mãos, pontas e roupas longe de corrente, roda e escape.
-    Se disparar: corta-corrente.
+    Se o motor disparar: acione o corta-corrente.
 caution-hot-engine = O motor está ligado e quente. Gire o batente da marcha lenta pela lateral, longe do escape e da ventoinha.
 
 figure-taken = { $value } { $unit }, do seu manual.
@@ -252,11 +252,11 @@ called-go-on = Enquanto isso, você pode continuar.
 called-wait = Tire o jumper, desligue o medidor. Não dê a partida nem rode assim.
 held = Uma pessoa está com isto agora. Tire o jumper, desligue o medidor. Não dê a partida nem rode assim.
 
-flag-throttle-sticks-first = Corta-corrente. Solte a manopla. Não dê a partida de novo.
-flag-revs-hang-first = Corta-corrente. Deixe a moto parada. Não dê a partida de novo.
-flag-engine-wont-stop-first = Corta-corrente. Tire o jumper. Afaste-se.
-flag-fuel-leak-first = Corta-corrente. Tire o jumper. Nem faísca nem chama. Saia de perto.
-flag-smoke-first = Corta-corrente. Tire o jumper. Saia de perto. Se pegar fogo: número de emergência.
+flag-throttle-sticks-first = Acione o corta-corrente. Solte a manopla. Não dê a partida de novo.
+flag-revs-hang-first = Acione o corta-corrente. Deixe a moto parada. Não dê a partida de novo.
+flag-engine-wont-stop-first = Acione o corta-corrente. Tire o jumper. Afaste-se.
+flag-fuel-leak-first = Acione o corta-corrente. Tire o jumper. Nem faísca nem chama. Saia de perto.
+flag-smoke-first = Acione o corta-corrente. Tire o jumper. Saia de perto. Se pegar fogo: número de emergência.
 flag-hot-leads-first = Tire o jumper. Não toque nas pontas. Afaste-se.
 flag-pump-runs-on-first = Tire o jumper agora. Não ponha de novo.
 flag-unwell-first = Desligue o motor. Vá para o ar livre agora. Se não melhorar logo: número de emergência.

@@ -151,11 +151,11 @@ fault-wide-open-not-reached-why = O acelerador parece não chegar ao fim.
 fault-wide-open-not-reached-remedy = Tire a folga excessiva do cabo do acelerador e veja o batente do acelerador todo aberto.
 
 fault-worn-track-near-idle = pista do sensor gasta perto da marcha lenta
-fault-worn-track-near-idle-why = Um valor que pula perto da marcha lenta é sinal de pista gasta.
+fault-worn-track-near-idle-why = Um valor que salta perto da marcha lenta é sinal de pista gasta.
 fault-worn-track-near-idle-remedy = Troque o sensor e regule de novo.
 
 fault-worn-track-elsewhere = pista do sensor gasta mais acima
-fault-worn-track-elsewhere-why = Um pulo sempre na mesma abertura é sinal de pista gasta.
+fault-worn-track-elsewhere-why = Um salto sempre na mesma abertura é sinal de pista gasta.
 fault-worn-track-elsewhere-remedy = Troque o sensor e regule de novo.
 
 fault-loose-sensor = parafusos do sensor frouxos
@@ -211,7 +211,7 @@ fault-signal-shorted-why = O sinal fica parado, como em um curto.
 fault-signal-shorted-remedy = Ache onde o fio de sinal encosta em outro.
 
 fault-corroded-plug = conector oxidado
-fault-corroded-plug-why = O valor pula, como com um conector oxidado.
+fault-corroded-plug-why = O valor salta, como com um conector oxidado.
 fault-corroded-plug-remedy = Limpe o conector e encaixe bem, ou troque os pinos.
 
 fault-chafed-loom = chicote esfolado
@@ -270,13 +270,13 @@ check-set-it = Parece só desregulado. Continue a regulagem.
 check-measure-supply = Deixe a central dormir. Agulhas em alimentação e massa. Acorde a central. Envie o que o medidor mostra.
 check-measure-ground-drop = Deixe a central dormir. Vermelha no fio de massa do sensor, preta no polo negativo da bateria. Acorde a central. Envie o que o medidor mostra.
 check-measure-battery = Deixe a central dormir. Vermelha no polo positivo da bateria, preta no negativo. Envie o que o medidor mostra.
-check-wiggle-plug = Mexa de leve o conector do sensor e observe o valor. Ele pula?
-check-measure-track = Conector fora, meça a pista em ohms em todo o curso: algum pulo?
+check-wiggle-plug = Mexa de leve o conector do sensor e observe o valor. Ele salta?
+check-measure-track = Conector fora, meça a pista em ohms em todo o curso: algum salto?
 check-trace-wires = Siga os fios do sensor com carga: alimentação, massa, sinal.
 check-clean-bore = Corpo de borboleta fora: limpe duto e borboleta, veja o assento.
 
 answer-wiggle-steady = Fica parado
-answer-wiggle-jumps = Pula
+answer-wiggle-jumps = Salta
 answer-wiggle-dont-know = Não dá para saber
 
 call-unknown-cause = Nenhuma causa conhecida explica as leituras.

@@ -1,7 +1,7 @@
 # As palavras do procedimento do sensor do acelerador: throttle-sensor-<stage> diz o que fazer; as respostas são throttle-sensor-<question>-<answer>.
 # A cada uma se dá: $machine $wake $tool $torque $count $minutes $seconds e, para peças, $where.
 
-throttle-sensor-complaint = O que há de errado no funcionamento?
+throttle-sensor-complaint = O que não vai bem na moto?
 throttle-sensor-complaint-none = Nada, só verificando
 throttle-sensor-complaint-runs-badly = Funciona mal
 throttle-sensor-complaint-bad-idle = Marcha lenta ruim
@@ -9,7 +9,7 @@ throttle-sensor-complaint-flat-acceleration = Fraca ao acelerar
 throttle-sensor-complaint-hard-starting = Difícil de dar partida
 
 throttle-sensor-place = Motor frio, no cavalete, em neutro.
-    Ao ar livre, ou onde dê para ligar ao ar livre sem mover a moto.
+    Ao ar livre, onde depois dê para ligar sem mover a moto.
     Saiba onde estão a chave e o corta-corrente.
     Na bancada: medidor, duas agulhas finas, chaves de fenda.
 
@@ -50,7 +50,7 @@ throttle-sensor-codes-stored = Sim
 
 throttle-sensor-bore = Olhe além da borboleta. O duto está limpo?
 throttle-sensor-bore-clean = Limpo
-throttle-sensor-bore-dirty = Anel escuro ou goma
+throttle-sensor-bore-dirty = Anel escuro ou resíduo grudento
 throttle-sensor-bore-dont-know = Não dá para ver
 
 throttle-sensor-valves = A folga das válvulas foi verificada no prazo?
@@ -90,7 +90,7 @@ throttle-sensor-as-found-idle = Era assim que ela funcionava. Solte a manopla.
 throttle-sensor-as-found-snap = Deixe fechar de uma vez.
 throttle-sensor-as-found-open = Segure aí. Se o medidor mostrar OL, passe para a escala seguinte.
 throttle-sensor-as-found-sweep = Fique nesta escala. Abra em quatro passos até o fim e volte em quatro. Anote cada valor, de fechado a fechado.
-throttle-sensor-as-found-jumps = Algo pulou ou caiu no caminho?
+throttle-sensor-as-found-jumps = Algo saltou ou caiu no caminho?
 throttle-sensor-leave-alone = Está tudo como deve. Não mexa no sensor nem nos parafusos.
 throttle-sensor-only-checked = Essa foi a verificação. Aqui não se gira nada.
 
@@ -104,7 +104,7 @@ throttle-sensor-knob-off = Com o botão para fora. Conte os cliques até ficar l
 throttle-sensor-stop-off = Conte as voltas até não apoiar mais. Deixe na rosca. Quantas voltas?
 
 throttle-sensor-baseline = Acelerador fechado, mãos fora. A escala com três casas decimais.
-throttle-sensor-supply-again = Esse foi o valor de base. A alimentação mais uma vez, antes de valer.
+throttle-sensor-supply-again = Esse foi o valor de base. Antes de valer, a alimentação mais uma vez.
 throttle-sensor-baseline-again = Espere { $seconds } segundos antes de acordar a central: assim ela assume o novo acelerador fechado.
 throttle-sensor-idle-stop = O valor de base está firme. Vamos à marcha lenta.
 throttle-sensor-idle-stop-again = A leitura da marcha lenta mais uma vez.
@@ -115,10 +115,10 @@ throttle-sensor-fast-idle-again = Mais uma vez, para ter certeza.
 throttle-sensor-release-again = E mais uma vez.
 throttle-sensor-open = Segure aí. Se o medidor mostrar OL, passe para a escala seguinte.
 throttle-sensor-sweep = Fique nesta escala. Abra em quatro passos até o fim e volte em quatro. Anote cada valor, de fechado a fechado.
-throttle-sensor-jumps = Algo pulou ou caiu no caminho?
+throttle-sensor-jumps = Algo saltou ou caiu no caminho?
 
 throttle-sensor-sweep-jumps-smooth = Tudo suave
-throttle-sensor-sweep-jumps-jumped = Pulou ou caiu
+throttle-sensor-sweep-jumps-jumped = Saltou ou caiu
 
 throttle-sensor-asleep = O medidor desligado também.
 throttle-sensor-leads-out = As duas. Nenhuma ponta perto da corrente ou do escape.
