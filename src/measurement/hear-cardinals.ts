@@ -66,7 +66,10 @@ export function readCardinal(pieces: readonly Piece[], from: number, habits: Hab
 }
 
 /** What a word counts. */
-export const numberOf = (piece: Piece | undefined): number | null => piece?.meaning.number ?? null;
+export function numberOf(piece: Piece | undefined): number | null {
+  const number = piece?.meaning.number ?? null;
+  return Number.isInteger(number) ? number : null;
+}
 
 /** "zwei und fuenfzig": the tens behind the units. */
 function tensBefore(pieces: readonly Piece[], at: number): Cardinal | null {

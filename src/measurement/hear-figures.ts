@@ -128,6 +128,8 @@ class Figures {
       const range = this.#range(kept, numbers as Extract<Taken, { kind: 'value' }>[], links[0]!);
       if (range !== null) return range;
     }
+    const limits = pair ? this.#limits(kept, numbers) : null;
+    if (limits !== null) return limits;
     const odd = values.find((value) => value?.kind === 'unclear');
     if (odd) return { kind: 'unclear', why: odd.why };
     if (this.#says('or') || kept.some(({ bound }) => bound) || isBroken(kept)) return unclear('two-meanings');
@@ -184,6 +186,14 @@ class Figures {
     }
     if (this.#says('change', 'past')) return unclear('two-meanings');
     return one!.value < two!.value ? this.#span([one!, two!]) : unclear('two-meanings');
+  }
+
+  /** "Min 0.34 max 0.37": one limit in front of each, and not the same one. */
+  #limits(kept: readonly Quantity[], numbers: readonly (Taken | null)[]): Heard | null {
+    if (this.#says('or') || !kept.every(({ bound }) => bound)) return null;
+    const [one, two] = kept.map(({ from }) => this.#pieces[from]!.raw.toLowerCase());
+    const span = one === two ? null : this.#span(numbers);
+    return span?.kind === 'range' ? { ...span, echo: true } : null;
   }
 
   /** "1450 ± 50": what follows is a width, so it may be small. */

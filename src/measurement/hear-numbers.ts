@@ -93,6 +93,9 @@ function readParted(pieces: readonly Piece[], from: number, mark: number): Spoke
   if (before?.text === '0' && dot?.kind === 'numeral' && !dot.glued && /^[.,]\d{2,}$/u.test(dot.text)) {
     return parted(dot.text.slice(1), mark + 1);
   }
+  // "0;348": the key beside the comma.
+  const beside = before?.text === '0' && isMark(dot, ';') && dot!.glued && after?.glued === true;
+  if (beside && /^\d{2,}$/u.test(after.text)) return parted(after.text, mark + 2);
   if (!isMark(dot, '.,') || after?.kind !== 'numeral' || !/^\d{2,}$/u.test(after.text)) return null;
   if (after.glued && dot!.glued) return null;
   if (before !== undefined && before.text !== '0' && dot!.glued) return null;
@@ -108,6 +111,8 @@ function readSpoken(pieces: readonly Piece[], from: number, habits: Habits): Spo
     return readDecimals(pieces, from, from, '', habits);
   const fraction = readSpokenFraction(pieces, from);
   if (fraction !== null) return fraction;
+  const half = readOneAndHalf(pieces, from);
+  if (half !== null) return half;
   let at = from;
   const cardinals: Cardinal[] = [];
   const skipped = isRole(first, 'article') && numberOf(first) === null ? 1 : 0;
@@ -155,6 +160,20 @@ function readSpoken(pieces: readonly Piece[], from: number, habits: Habits): Spo
     return partOf(one!.value, Math.round(over), mixed.denominator, from, mixed.to);
   }
   return { ...common, decimal: wholeDecimal(one!.value, Math.round(Math.log10(one!.place))) };
+}
+
+/** "Anderthalb Volt", "anderthalbtausend"; "pulgada y media", where the unit alone stands for one of it. */
+function readOneAndHalf(pieces: readonly Piece[], from: number): SpokenNumber | null {
+  const { number, unit } = pieces[from]!.meaning;
+  const next = pieces[from + 1];
+  const common = { ...plainNumber, spoken: true, from };
+  if (unit !== null && isRole(next, 'and-half')) return { ...common, decimal: addHalf('1'), to: from + 2 };
+  if (number === null || Number.isInteger(number)) return null;
+  const decimal = addHalf(String(Math.floor(number)));
+  const multiplier = next?.meaning.multiplier ?? null;
+  if (multiplier === null) return { ...common, decimal, to: from + 1 };
+  const power = Math.round(Math.log10(multiplier));
+  return { ...common, decimal: shiftBy(decimal, power), whole: true, to: from + 2 };
 }
 
 /** What follows "point": digit by digit, or as one number ("fifty two"). */

@@ -49,6 +49,10 @@ function isNamed(pieces: readonly Piece[], quantity: Quantity, numbers: readonly
   const { number, from, to } = quantity;
   if (!number?.whole) return false;
   const before = pieces[from - 1];
+  // "The middle one: 0.35".
+  const one =
+    number.spoken && to === from + 1 && pieces[from]!.meaning.number === 1 && quantity.unit === null;
+  if (one && numbers.length > 1 && before?.kind === 'word' && before.meaning.roles.size === 0) return true;
   if (isMark(before, '#')) return true;
   if (isRole(pieces[to], 'counted') && quantity.unit === null && !isMark(pieces[to], '.')) {
     return pieces[to]!.kind === 'word' && numbers.length > 1 && !isMark(pieces[to - 1], ',.;');

@@ -1,6 +1,6 @@
 // Looks the words of a message up in the lexicons, longest phrases first, for the parser.
 import type { Token } from './hear-tokens.ts';
-import type { Lexicon, Meaning, Role } from './lexicon.ts';
+import { type Lexicon, type Meaning, noMeaning, type Role } from './lexicon.ts';
 import { longestMatch, type Match } from './phrase-trie.ts';
 import { type Sign, unitSigns } from './unit-signs.ts';
 
@@ -18,8 +18,6 @@ export interface Piece {
   at: number;
   length: number;
 }
-
-const noMeaning: Meaning = { roles: new Set(), number: null, multiplier: null, fraction: null, unit: null };
 
 export function isRole(piece: Piece | undefined, ...any: Role[]): boolean {
   return piece !== undefined && any.some((role) => piece.meaning.roles.has(role));
@@ -66,7 +64,22 @@ export function readPieces(tokens: readonly Token[], lexicons: readonly Lexicon[
       (token.kind === 'numeral' && length === 1) || meaning.number !== null || meaning.multiplier !== null;
     at += length;
   }
+  hearAlike(pieces);
   return pieces;
+}
+
+/** "Three for eight", "point to six": what dictation took for another word is a digit among spoken digits. */
+function hearAlike(pieces: Piece[]): void {
+  const isDigit = (piece: Piece | undefined) => piece?.meaning.number != null && piece.meaning.number < 10;
+  for (let at = 1; at < pieces.length; at++) {
+    const piece = pieces[at]!;
+    const number = piece.meaning.soundsLike;
+    if (number === null || (!isDigit(pieces[at + 1]) && pieces[at + 1]?.meaning.soundsLike == null)) continue;
+    const behindPoint = isRole(pieces[at - 1], 'point');
+    // "Three to eight" is a range.
+    if (!behindPoint && (!isDigit(pieces[at - 1]) || isRole(piece, 'to'))) continue;
+    pieces[at] = { ...piece, repaired: true, meaning: { ...noMeaning, number } };
+  }
 }
 
 /** The owner's own language first; another only for a word that it lacks, or for a longer phrase. */

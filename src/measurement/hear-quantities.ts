@@ -40,6 +40,7 @@ export function findQuantities(pieces: readonly Piece[], habits: Habits, inches:
       continue;
     }
     const quantity = withUnit(pieces, number, inches, found.at(-1));
+    quantity.echo ||= pieces.slice(number.from, number.to).some(({ repaired }) => repaired);
     withSign(pieces, quantity, found.at(-1));
     withWords(pieces, quantity, found.at(-1)?.to ?? 0);
     found.push(quantity);
@@ -80,6 +81,11 @@ function withUnit(
   previous: Quantity | undefined,
 ): Quantity {
   const quantity: Quantity = { ...blank, number, echo: number.echo, from: number.from, to: number.to };
+  const named = pieces[number.from]!.meaning.unit;
+  // "Pulgada y media", "inch and a half".
+  if (named !== null && isRole(pieces[number.to - 1], 'and-half') && number.to === number.from + 2) {
+    return { ...quantity, unit: named };
+  }
   let at = number.to;
   // "1/4 of a turn".
   if (number.denominator !== null) {
@@ -144,7 +150,7 @@ const isPlainUnit = ({ text }: Piece) => !['"', "''", '%'].includes(text);
 function unitAt(pieces: readonly Piece[], at: number, inches: boolean): TypedUnit | 'milli' | 'other' | null {
   const piece = pieces[at];
   if (piece === undefined) return null;
-  if (piece.kind === 'mark') return piece.text === '"' && inches && !closesQuote(pieces, at) ? 'in' : null;
+  if (piece.kind === 'mark') return inches ? unitOfMark(pieces, at) : null;
   const { text, raw, glued, sign, meaning } = piece;
   if (text === 'm' && (glued || raw === 'm') && sign === null) return 'milli';
   if (text === 'a' && (raw === 'A' || glued)) return isRole(pieces[at + 1], 'plain') ? null : 'other';
@@ -160,6 +166,14 @@ function unitAt(pieces: readonly Piece[], at: number, inches: boolean): TypedUni
   // "first 0.35 second 0.36".
   if (isRole(piece, 'label') && pieces[at + 1]?.kind === 'numeral') return null;
   return isRole(piece, 'other-quantity') ? 'other' : null;
+}
+
+/** Inches and feet by their marks. */
+function unitOfMark(pieces: readonly Piece[], at: number): TypedUnit | null {
+  const { text, glued } = pieces[at]!;
+  if (text === '"') return closesQuote(pieces, at) ? null : 'in';
+  const opened = pieces.findIndex((piece) => isMark(piece, "'")) < at;
+  return text === "'" && glued && !opened ? 'ft' : null;
 }
 
 /** The second of a pair of quotation marks is no sign of inches. */

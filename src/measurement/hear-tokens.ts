@@ -27,6 +27,8 @@ const numeral = /(?:\d|[.,](?=\d))\d*(?:[.,']\d+)*(?:[eE][-+]?\d{1,2}(?![\d\p{L}
 /** A letter O, l or I between digits or beside a decimal mark: a slip for 0 or 1. */
 const slipped =
   /(?:[\doO]*\d[\doO|lI]*(?:[.,][\doO|lI]+)?|[oOlI]?[.,][oO|lI]*\d[\doO|lI]*|[oO|lI][.,][\doO|lI]*\d[\doO|lI]*)(?=$|[^\p{L}\d]|(?:m?v|rpm|mm|cm|nm|kpa|psi|bar)(?![\p{L}\d]))/iuy;
+/** "0V35", "1k5": the unit's letter in the place of the decimal mark (IEC 60062, from memory). */
+const lettered = /(\d{1,2})([vVkK])(\d{1,3})(?![\p{L}\d.,])/uy;
 const word = /\p{L}[\p{L}\p{M}]*(?:'\p{L}[\p{L}\p{M}]*)*/uy;
 /** Letters and digits in one: a model or a part number. */
 const code = /[\p{L}\d]+(?:[-_/]?[\p{L}\d]+)*/uy;
@@ -77,6 +79,19 @@ export function tokenise(text: string): Token[] {
       const slip = previous?.kind === 'word' ? null : take(slipped);
       if (slip !== null && /[oOlI|]/u.test(slip) && isRepair(slip)) {
         push('numeral', slip, slip.replace(/[oO]/gu, '0').replace(/[lI|]/gu, '1'), true);
+        continue;
+      }
+      const between = previous?.kind === 'word' ? null : take(lettered);
+      if (between !== null) {
+        const [whole, fraction] = between.split(/[vk]/iu);
+        push('numeral', between, `${whole}.${fraction}`, true);
+        tokens.push({
+          kind: 'word',
+          raw: 'v',
+          text: /v/iu.test(between) ? 'v' : 'k',
+          glued: true,
+          repaired: false,
+        });
         continue;
       }
       const digits = take(listed) ?? take(numeral);
@@ -138,6 +153,6 @@ function elided(letters: string): string[] {
 /** "0.4O7" and "5OO" are slips; "OL", "0L" and "2l" are not. */
 function isRepair(slip: string): boolean {
   const digits = slip.replace(/\D/gu, '').length;
-  if (/^\d+[lI|]+$/u.test(slip)) return false;
+  if (/^\d+[lI|]+$/u.test(slip) || /\d.*\|/u.test(slip)) return false;
   return digits > 0 && (/[.,]/u.test(slip) || /^\d/u.test(slip));
 }

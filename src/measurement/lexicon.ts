@@ -61,6 +61,8 @@ export interface LexiconEntries {
   wholeDecimals: boolean;
   words: Readonly<Record<SteeringWord, readonly string[]>>;
   numbers: Readonly<Record<string, readonly string[]>>;
+  /** By number: words that dictation writes for it, as "for" among digits. */
+  soundsLike?: Readonly<Record<string, readonly string[]>> | undefined;
   /** Numbers whose unit part may go up to 19, as "soixante-dix-neuf". */
   upToNineteen: readonly number[];
   multipliers: Readonly<Record<string, readonly string[]>>;
@@ -76,6 +78,8 @@ export interface LexiconEntries {
 export interface Meaning {
   roles: ReadonlySet<Role>;
   number: number | null;
+  /** The digit that it is only among other digits. */
+  soundsLike: number | null;
   multiplier: number | null;
   fraction: number | null;
   unit: TypedUnit | null;
@@ -110,12 +114,20 @@ export interface Lexicon {
   patterns: readonly FlagPattern[];
 }
 
-const nothing: Meaning = { roles: new Set(), number: null, multiplier: null, fraction: null, unit: null };
+export const noMeaning: Meaning = {
+  roles: new Set(),
+  number: null,
+  soundsLike: null,
+  multiplier: null,
+  fraction: null,
+  unit: null,
+};
 
 function bothMeanings(a: Meaning, b: Meaning): Meaning {
   return {
     roles: new Set([...a.roles, ...b.roles]),
     number: a.number ?? b.number,
+    soundsLike: a.soundsLike ?? b.soundsLike,
     multiplier: a.multiplier ?? b.multiplier,
     fraction: a.fraction ?? b.fraction,
     unit: a.unit ?? b.unit,
@@ -133,7 +145,7 @@ export function prepareLexicon(entries: LexiconEntries): Lexicon {
   const add = (phrases: readonly string[] | undefined, meaning: Partial<Meaning>, inCompounds = false) => {
     for (const phrase of phrases ?? []) {
       const words = phraseWords(phrase);
-      const whole = { ...nothing, ...meaning };
+      const whole = { ...noMeaning, ...meaning };
       addPhrase(meanings, words, whole, bothMeanings);
       if (inCompounds && words.length === 1) {
         const known = compounds.get(words[0]!);
@@ -143,6 +155,8 @@ export function prepareLexicon(entries: LexiconEntries): Lexicon {
   };
   for (const [value, phrases] of Object.entries(entries.numbers))
     add(phrases, { number: Number(value) }, true);
+  for (const [value, phrases] of Object.entries(entries.soundsLike ?? {}))
+    add(phrases, { soundsLike: Number(value) });
   for (const [value, phrases] of Object.entries(entries.multipliers)) {
     add(phrases, { multiplier: Number(value) }, true);
   }

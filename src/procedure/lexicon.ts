@@ -7,7 +7,7 @@ import { languageSchema } from './localised.ts';
 import { redFlags } from './vocabulary.ts';
 
 const phrases = z.array(z.string().min(1)).readonly();
-const byNumber = z.record(z.string().regex(/^\d+$/, 'a whole number'), phrases);
+const byNumber = z.record(z.string().regex(/^\d+(?:\.5)?$/, 'a whole number, or one and a half'), phrases);
 
 export const lexiconSchema = z.strictObject({
   language: languageSchema,
@@ -16,6 +16,7 @@ export const lexiconSchema = z.strictObject({
   wholeDecimals: z.boolean().default(false),
   words: z.record(z.enum(steeringWords), phrases),
   numbers: byNumber,
+  soundsLike: byNumber.optional(),
   upToNineteen: z.array(z.number().int()).default([]),
   multipliers: byNumber,
   fractions: byNumber,
