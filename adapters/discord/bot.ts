@@ -57,14 +57,14 @@ export function createDiscord(options: DiscordOptions, around: Surroundings): Pl
         const take = makeTakeEvent({
           ...common,
           self,
-          application: application.id,
+          application: application?.id ?? self,
           lanes,
           receive,
           stopping,
         });
         const catchUp = makeCatchUp(rest, common.seen, lanes, take, around.log, stopping);
         session = { take, catchUp, sending: { ...common, self, tipsChannel, caughtUp: catchUp.done } };
-        void setMenu(rest, application.id, around);
+        void setMenu(rest, application?.id ?? self, around);
         around.log.info({ platform: 'discord', bot: user.username }, 'Discord is ready');
       }
       session.catchUp.begin();

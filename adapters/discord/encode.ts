@@ -6,7 +6,7 @@ import { encodeControls, type Row } from './controls.ts';
 import { escapeText } from './escape-text.ts';
 import { nonceOf } from './nonce.ts';
 
-export const contentLimit = 2000;
+const contentLimit = 2000;
 const alternativeLimit = 1024;
 
 export interface Part {

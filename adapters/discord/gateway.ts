@@ -15,7 +15,7 @@ import type { SeenMessage } from './decode-message.ts';
 import { readTrouble, tokenRefused } from './trouble.ts';
 
 /** The least that works; the guide says what each is for. */
-export const intents =
+const intents =
   GatewayIntentBits.Guilds |
   GatewayIntentBits.GuildMessages |
   GatewayIntentBits.DirectMessages |

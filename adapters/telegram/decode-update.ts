@@ -26,7 +26,7 @@ export type Arrived =
   | { kind: 'removed'; chat: string }
   | { kind: 'nothing' };
 
-export interface Pressed {
+interface Pressed {
   query: string;
   chat: string;
   messageId: number;

@@ -5,8 +5,8 @@ import { encodePress } from '../wire/press.ts';
 import { splitByLimits } from '../wire/split-text.ts';
 import { encodeStart, readStartChoice } from '../wire/start-link.ts';
 
-export const textLimit = 4096;
-export const captionLimit = 1024;
+const textLimit = 4096;
+const captionLimit = 1024;
 const dataLimit = 64;
 
 /** Telegram lets a button's label run over; on a phone about so many characters fit beside each other. */

@@ -23,7 +23,7 @@ export interface Listening {
 const largestBody = 1024 * 1024;
 
 /** The health endpoint says that the program lives, to whoever watches over it. */
-export const healthPath = '/health';
+const healthPath = '/health';
 
 export async function listen({ webhook, take, lanes, around }: Listening): Promise<Server> {
   const path = new URL(webhook.url).pathname;

@@ -27,27 +27,24 @@ export interface Log {
 }
 
 /** Words that are needed outside of any turn. */
-export const platformTexts = [
-  'platform-menu-begin',
-  'platform-menu-where',
-  'platform-menu-help',
-  'platform-menu-person',
-  'platform-menu-desk',
-  'platform-menu-desk-code',
-  'platform-pointer',
-  'platform-open-chat',
-  'platform-written-privately',
-  'platform-not-taken',
-  'platform-type-reading',
-  'platform-reading-field',
-  'platform-room-name',
-  'platform-case-name',
-  'platform-desk-claimed',
-  'platform-desk-code-wrong',
-  'platform-desk-only-in-group',
-] as const;
-
-export type PlatformText = (typeof platformTexts)[number];
+export type PlatformText =
+  | 'platform-menu-begin'
+  | 'platform-menu-where'
+  | 'platform-menu-help'
+  | 'platform-menu-person'
+  | 'platform-menu-desk'
+  | 'platform-menu-desk-code'
+  | 'platform-pointer'
+  | 'platform-open-chat'
+  | 'platform-written-privately'
+  | 'platform-not-taken'
+  | 'platform-type-reading'
+  | 'platform-reading-field'
+  | 'platform-room-name'
+  | 'platform-case-name'
+  | 'platform-desk-claimed'
+  | 'platform-desk-code-wrong'
+  | 'platform-desk-only-in-group';
 
 export interface Words {
   /** In the language nearest to what the platform reports. */

@@ -16,7 +16,7 @@ const yesNo: Choice[] = [
   { id: 'no', label: 'No' },
 ];
 
-export const takeCard: Choice[] = [
+const takeCard: Choice[] = [
   { id: 'take', label: 'Take' },
   { id: 'close', label: 'Close' },
 ];

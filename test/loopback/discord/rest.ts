@@ -21,7 +21,7 @@ export interface Asked {
 
 type Handle = (asked: Asked, ids: string[]) => Answer;
 
-export const unknownChannel = 10003;
+const unknownChannel = 10003;
 const unknownMessage = 10008;
 const missingAccess = 50001;
 const cannotMessage = 50007;
