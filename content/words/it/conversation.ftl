@@ -149,7 +149,7 @@ do-stop-engine = Spegni il motore.
 do-check-leads = Guarda in quali fili sono gli spilli. Mettili a posto.
 do-check-meter = Tester: volt in continua, niente HOLD né REL, puntale rosso nella presa dei volt.
 do-check-cable = Gira il manubrio e guarda la misura. Se il cavo tira, mettilo a posto.
-do-check-screws = Spingi il sensore con la mano e guarda la misura. Stringi ciò che è lento.
+do-check-screws = Spingi il sensore con la mano e guarda la misura. Stringi ciò che è allentato.
 
 unit-per-minute = giri/min
 
@@ -214,7 +214,7 @@ caution-loose-sensor = Finché il sensore è allentato, nessuno preme l'avviamen
 caution-running-engine = Il gas di scarico uccide: solo all'aperto.
     Mani, puntali e vestiti lontani da catena, ruota e scarico.
     Se va su di giri da sola: premi l'interruttore di spegnimento.
-caution-hot-engine = Il motore è acceso e caldo. Gira il fermo del minimo di lato, lontano da scarico e ventola.
+caution-hot-engine = Il motore è acceso e caldo. Mettiti di lato per girare il fermo del minimo, lontano da scarico e ventola.
 
 figure-taken = { $value } { $unit }, dal tuo manuale.
 figure-out-of-reach = Non può essere: mi aspetto da { $low } a { $high } { $unit }. Ricontrolla.

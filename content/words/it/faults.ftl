@@ -158,8 +158,8 @@ fault-worn-track-elsewhere = pista del sensore consumata più in alto
 fault-worn-track-elsewhere-why = Un salto sempre alla stessa apertura è segno di pista consumata.
 fault-worn-track-elsewhere-remedy = Sostituisci il sensore e regolalo da capo.
 
-fault-loose-sensor = viti del sensore lente
-fault-loose-sensor-why = Il valore non ritorna, come con un sensore lento.
+fault-loose-sensor = viti del sensore allentate
+fault-loose-sensor-why = Il valore non ritorna, come con un sensore allentato.
 fault-loose-sensor-remedy = Stringi le viti del sensore e regolalo di nuovo.
 
 fault-shaft-play = gioco nell'alberino o nel trascinamento del sensore
@@ -263,7 +263,7 @@ check-wake-again = Sveglia di nuovo la centralina. Poi invia il valore.
 check-look-at-leads = Lascia dormire la centralina. Guarda in quali fili sono gli spilli e mettili a posto. Svegliala. Poi invia il valore.
 check-look-at-meter = Guarda il tester: volt in continua, la portata giusta, niente HOLD né REL, rosso nella presa dei volt. Poi invia il valore.
 check-look-at-cable = Gira il manubrio da fine corsa a fine corsa e guarda il valore. Se si muove, lascia gioco al cavo dell'acceleratore. Poi invia il valore, con il manubrio dritto.
-check-look-at-screws = Spingi piano il sensore con la mano e guarda il valore. Stringi ciò che è lento. Poi invia il valore.
+check-look-at-screws = Spingi piano il sensore con la mano e guarda il valore. Stringi ciò che è allentato. Poi invia il valore.
 check-back-off-again = Gira il fermo del minimo in fuori finché non appoggia più. Poi invia il valore.
 check-knob-out-again = Chiudi bene la manopola, così il pomello avviamento a freddo salta fuori. Poi invia il valore.
 check-set-it = Sembra soltanto sregolato. Continua la regolazione.

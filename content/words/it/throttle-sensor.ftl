@@ -99,7 +99,7 @@ throttle-sensor-factory-stop-untouched = Intatta
 throttle-sensor-factory-stop-turned = Rotta, qualcuno lo ha girato
 throttle-sensor-factory-stop-dont-know = Non si capisce
 
-throttle-sensor-mark = Una riga sottile a cavallo di sensore e corpo. Fai anche una foto: è la tua via del ritorno.
+throttle-sensor-mark = Una riga sottile a cavallo di sensore e corpo. Fai anche una foto: è la tua via di ritorno.
 throttle-sensor-knob-off = Con il pomello fuori. Conta gli scatti finché è libero. Quanti?
 throttle-sensor-stop-off = Conta i giri finché non appoggia più. Lascialo nel suo filetto. Quanti giri?
 
@@ -133,7 +133,7 @@ throttle-sensor-start = Pollice vicino all'interruttore di spegnimento.
 throttle-sensor-warm-up = Lasciala scaldare { $minutes } minuti con il pomello avviamento a freddo dentro.
 throttle-sensor-warm-knob = Deve assestarsi su un minimo regolare.
 throttle-sensor-idle-speed = Lascia che si assesti.
-throttle-sensor-speed-bars = Il regime del minimo cambia lungo la corsa?
+throttle-sensor-speed-bars = Il regime del minimo cambia mentre lo giri?
 throttle-sensor-speed-bars-steady = Resta uguale
 throttle-sensor-speed-bars-changes = Cambia
 throttle-sensor-idle-speed-again = Manubrio dritto.
@@ -143,4 +143,4 @@ throttle-sensor-warm-release = Deve tornare alla misura del minimo a caldo.
 throttle-sensor-warm-snap = Mani via, poi leggi.
 throttle-sensor-put-away = Spento anche il tester.
 throttle-sensor-cover = Carena e sella rimontate?
-throttle-sensor-road-ready = Prima di guidare: luci, freni, cavi, niente di lento. Tutto pronto?
+throttle-sensor-road-ready = Prima di guidare: luci, freni, cavi, niente di allentato. Tutto pronto?

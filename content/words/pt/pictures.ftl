@@ -5,7 +5,7 @@ picture-adjust = ajustar
 picture-too-low = baixo demais
 picture-too-high = alto demais
 picture-unclear = ainda não se sabe
-picture-implausible = não bate certo
+picture-implausible = não bate
 picture-no-figure = o medidor não dá valor
 picture-overload = OL
 picture-off-scale = fora desta escala
@@ -42,7 +42,7 @@ gauge-alternative = { $label }: { $value }, { $result }. Limites: { $limits }.
 approach-earlier = { $count } antes
 approach-alternative = { $count ->
     [one] { $label }: uma leitura, { $value }.
-   *[other] { $label }: { $count } leituras por ordem, a última { $value }.
+   *[other] { $label }: { $count } leituras em ordem, a última { $value }.
 }
 approach-alternative-none = { $label }: ainda sem leituras.
 
@@ -56,12 +56,12 @@ sweep-down = ao fechar
 sweep-drop-out = falha a { $where }
 sweep-dead-spot = ponto morto a { $where }
 sweep-reversal = recua a { $where }
-sweep-no-return = não regressa
+sweep-no-return = não volta
 sweep-not-wide-open = não abre todo
-sweep-nothing = nada a assinalar
+sweep-nothing = nada a apontar
 sweep-alternative = { $label }: { $count } leituras de fechado a todo aberto e de volta; { $found }.
 
-connector-title = Ficha do sensor
+connector-title = Conector do sensor
 connector-wire-unknown = cor do fio desconhecida
 connector-red = Ponta VERMELHA
 connector-black = Ponta PRETA
@@ -69,16 +69,16 @@ connector-pin = pino { $pin }
 connector-signal = sinal
 connector-supply = alimentação
 connector-ground = massa
-connector-elsewhere = não vai nesta ficha
+connector-elsewhere = não vai neste conector
 connector-wire = fio { $base }
-connector-wire-striped = fio { $base }, risca { $stripe }
+connector-wire-striped = fio { $base }, traço { $stripe }
 connector-seen = Visto do lado dos fios: entra ao longo deles
 connector-seen-latch-up = Visto do lado dos fios, trinco em cima
-connector-seen-latch-down = Visto do lado dos fios, trinco em baixo
+connector-seen-latch-down = Visto do lado dos fios, trinco embaixo
 connector-colour-black = preto
 connector-colour-white = branco
-connector-colour-grey = cinzento
-connector-colour-brown = castanho
+connector-colour-grey = cinza
+connector-colour-brown = marrom
 connector-colour-red = vermelho
 connector-colour-orange = laranja
 connector-colour-yellow = amarelo
@@ -94,7 +94,7 @@ part-name-sensor-body = Corpo do sensor
 part-name-upper-screw = Sensor, parafuso de cima
 part-name-lower-screw = Sensor, parafuso de baixo
 part-name-idle-stop = Parafuso de batente da marcha lenta
-part-name-fast-idle = Botão de arranque a frio
+part-name-fast-idle = Botão de partida a frio
 part-name-cable = Cabo do acelerador
 part-name-chain-adjuster = Esticador da corrente
 part-name-preload-collar = Anel de pré-carga
@@ -109,8 +109,8 @@ part-until = até o medidor mostrar { $low } a { $high } { $unit }
 part-raises = sobe a leitura
 part-lowers = baixa a leitura
 part-seen-facing = visto de frente
-part-seen-below = virado para baixo: veja-o por baixo
-part-factory-stop = Batente de fábrica pintado: nunca lhe mexa
+part-seen-below = virado para baixo: olhe por baixo
+part-factory-stop = Batente de fábrica pintado: nunca mexa nele
 part-alternative = { $title }: { $move }.
 part-alternative-where = { $title }. Onde está: { $where }.
 
@@ -125,11 +125,11 @@ causes-alternative = { $count ->
    *[other] { $count } causas, a mais provável { $name } com { $share }.
 }
 
-record-set = ajustado
+record-set = regulado
 record-right-as-found = já estava certo
-record-accepted = aceite
-record-not-set = não ajustado
-record-accepted-by = aceite por { $name }
+record-accepted = aceito
+record-not-set = não regulado
+record-accepted-by = aceito por { $name }
 record-hidden = mais { $count } valores
 record-no-values = sem valores
 record-alternative = { $count ->
