@@ -262,13 +262,13 @@ flag-pump-runs-on-first = Quita el puente ya. No lo vuelvas a poner.
 flag-unwell-first = Apaga el motor. Sal al aire libre ya. Si no mejora enseguida: teléfono de emergencias.
 flag-injured-first = Apaga el motor. Si es grave, llama al teléfono de emergencias. Atiende primero a la persona herida.
 
-stuck-slots-at-end = El sensor está al final de sus ranuras. Déjalo ahí: eso es para una persona.
-stuck-moves-stop-helping = Seguir girando ya no ayuda. Eso es para una persona.
+stuck-slots-at-end = El sensor está al final de sus ranuras. Déjalo ahí: de eso se ocupa una persona del taller.
+stuck-moves-stop-helping = Seguir girando ya no ayuda. De eso se ocupa una persona del taller.
 stuck-too-coarse = A mano no se puede ajustar más fino. Lo decide una persona.
-call-unknown-cause-owner = No sé qué daría estas cifras. Eso es para una persona.
-call-not-for-an-owner-owner = Eso no se arregla en el garaje con un chat. Sigue una persona.
-call-nothing-left-owner = Hemos comprobado todo lo posible desde aquí. Sigue una persona.
-call-look-alike-owner = Varias causas se verían así. Sigue una persona.
+call-unknown-cause-owner = No sé qué daría estas cifras. De eso se ocupa una persona del taller.
+call-not-for-an-owner-owner = Eso no se arregla en el garaje con un chat. Sigue una persona del taller.
+call-nothing-left-owner = Hemos comprobado todo lo posible desde aquí. Sigue una persona del taller.
+call-look-alike-owner = Varias causas se verían así. Sigue una persona del taller.
 
 record-set = { $machine }: ajuste terminado. Bien hecho.
 record-right-as-found = { $machine }: ya estaba bien. No se cambió nada que importe.

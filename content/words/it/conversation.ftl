@@ -262,13 +262,13 @@ flag-pump-runs-on-first = Via il ponticello subito. Non rimetterlo.
 flag-unwell-first = Spegni il motore. Fuori all'aria aperta subito. Se non passa presto: numero di emergenza.
 flag-injured-first = Spegni il motore. Se è grave, chiama il numero di emergenza. Prima pensa a chi è ferito.
 
-stuck-slots-at-end = Il sensore è in fondo alle asole. Lascialo lì: è cosa per una persona.
-stuck-moves-stop-helping = Girare ancora non aiuta. È cosa per una persona.
+stuck-slots-at-end = Il sensore è in fondo alle asole. Lascialo lì: ci pensa una persona dell'officina.
+stuck-moves-stop-helping = Girare ancora non aiuta. Ci pensa una persona dell'officina.
 stuck-too-coarse = A mano non si regola più fine di così. Decide una persona.
-call-unknown-cause-owner = Non so che cosa darebbe questi valori. È cosa per una persona.
-call-not-for-an-owner-owner = Questo non si ripara in garage con una chat. Continua una persona.
-call-nothing-left-owner = Da qui abbiamo controllato tutto il possibile. Continua una persona.
-call-look-alike-owner = Diverse cause si vedrebbero così. Continua una persona.
+call-unknown-cause-owner = Non so che cosa darebbe questi valori. Ci pensa una persona dell'officina.
+call-not-for-an-owner-owner = Questo non si ripara in garage con una chat. Continua una persona dell'officina.
+call-nothing-left-owner = Da qui abbiamo controllato tutto il possibile. Continua una persona dell'officina.
+call-look-alike-owner = Diverse cause si vedrebbero così. Continua una persona dell'officina.
 
 record-set = { $machine }: regolazione finita. Ben fatto.
 record-right-as-found = { $machine }: era già a posto. Non è stato cambiato niente di importante.

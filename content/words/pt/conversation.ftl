@@ -262,13 +262,13 @@ flag-pump-runs-on-first = Tire o jumper agora. Não ponha de novo.
 flag-unwell-first = Desligue o motor. Vá para o ar livre agora. Se não melhorar logo: número de emergência.
 flag-injured-first = Desligue o motor. Se for grave, ligue para o número de emergência. Cuide primeiro da pessoa ferida.
 
-stuck-slots-at-end = O sensor está no fim dos rasgos. Deixe aí: isso é para uma pessoa.
-stuck-moves-stop-helping = Continuar girando já não ajuda. Isso é para uma pessoa.
+stuck-slots-at-end = O sensor está no fim dos rasgos. Deixe aí: disso cuida uma pessoa da oficina.
+stuck-moves-stop-helping = Continuar girando já não ajuda. Disso cuida uma pessoa da oficina.
 stuck-too-coarse = À mão não dá para regular mais fino. Uma pessoa decide.
-call-unknown-cause-owner = Não sei o que mostraria estes valores. Isso é para uma pessoa.
-call-not-for-an-owner-owner = Isso não se conserta na garagem com um chat. Uma pessoa assume.
-call-nothing-left-owner = Já verificamos tudo o que dá daqui. Uma pessoa assume.
-call-look-alike-owner = Várias causas se mostrariam assim. Uma pessoa assume.
+call-unknown-cause-owner = Não sei o que mostraria estes valores. Disso cuida uma pessoa da oficina.
+call-not-for-an-owner-owner = Isso não se conserta na garagem com um chat. Uma pessoa da oficina assume.
+call-nothing-left-owner = Já verificamos tudo o que dá daqui. Uma pessoa da oficina assume.
+call-look-alike-owner = Várias causas se mostrariam assim. Uma pessoa da oficina assume.
 
 record-set = { $machine }: regulagem concluída. Bom trabalho.
 record-right-as-found = { $machine }: já estava certa. Nada de importante foi mudado.
