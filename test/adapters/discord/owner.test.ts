@@ -114,6 +114,7 @@ test('who takes no direct messages gets a private room in the server, and stays 
   const where = discord.channel();
   ann.command('begin', where);
   const room = await until('the room', () => discord.world.channels.values().find(({ type }) => type === 12));
+  await until('the owner is in it', () => room.members.has('11'));
   expect([room.parent, [...room.members]]).toEqual([where.id, ['11']]);
   const inRoom = () => discord.world.standing(room.id).map(({ content }) => content);
   await until('the start', () => inRoom().includes('echo: start null null'));
