@@ -111,7 +111,7 @@ class Figures {
   }
 
   #wanders(): boolean {
-    return this.#says('wanders');
+    return this.#pieces.some((piece, at) => isRole(piece, 'wanders') && !isDenied(this.#pieces, at));
   }
 
   #several(kept: readonly Quantity[]): Heard {
@@ -119,6 +119,8 @@ class Figures {
     if (taken !== null) return taken;
     const links = kept.slice(1).map((quantity, index) => this.#pieces.slice(kept[index]!.to, quantity.from));
     if (isRangeOfMeter(kept, links)) return { kind: 'overload' };
+    if (isMixed(kept) || (kept.some(({ overload }) => overload) && this.#wanders()))
+      return unclear('two-meanings');
     const values = kept.map((quantity) => (quantity.overload ? null : this.#take(quantity)));
     const numbers = values.filter((value) => value?.kind === 'value');
     const spread = this.#spread(kept, values[0], links);
@@ -242,6 +244,21 @@ class Figures {
     } as const;
     return known.some(({ echo }) => echo) || this.#sorted.corrected ? { ...series, echo: true } : series;
   }
+}
+
+/** "OL on 2 V, 0.35 on 20 V": ranges of the meter among its readings. */
+function isMixed(kept: readonly Quantity[]): boolean {
+  const numbers = kept.filter(({ overload }) => !overload).map(({ number }) => number);
+  const whole = numbers.filter((number) => number?.whole === true).length;
+  return numbers.length < kept.length && whole > 0 && whole < numbers.length;
+}
+
+/** "Not jumping", "no longer moving". */
+function isDenied(pieces: readonly Piece[], at: number): boolean {
+  let before = at - 1;
+  while (isRole(pieces[before], 'plain', 'filler', 'article') && !isRole(pieces[before], 'negation'))
+    before--;
+  return isRole(pieces[before], 'negation') && !isRole(pieces[before], 'not-negation');
 }
 
 /** "0.3 4 8" is one figure in pieces; a 1 alone among decimals may be the meter's sign for too much. */
