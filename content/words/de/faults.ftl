@@ -87,7 +87,7 @@ fault-meter-min-max-why = Das Messgerät scheint seinen höchsten Wert zu halten
 fault-meter-min-max-remedy = Schalte MIN/MAX aus.
 
 fault-meter-auto-off = Messgerät hat sich abgeschaltet
-fault-meter-auto-off-why = Ein leeres Messgerät hat sich meist selbst abgeschaltet.
+fault-meter-auto-off-why = Ein Messgerät ohne Anzeige hat sich meist selbst abgeschaltet.
 fault-meter-auto-off-remedy = Schalte das Messgerät wieder ein.
 
 fault-unit-asleep = Steuergerät schläft
@@ -148,7 +148,7 @@ fault-plate-wedged-remedy = Drosselklappengehäuse ab, Klappe und Welle ansehen.
 
 fault-wide-open-not-reached = Gas öffnet nicht ganz
 fault-wide-open-not-reached-why = Das Gas scheint nicht ganz aufzugehen.
-fault-wide-open-not-reached-remedy = Nimm dem Gaszug zu viel Spiel und sieh nach dem Vollgasanschlag.
+fault-wide-open-not-reached-remedy = Nimm dem Gaszug das überflüssige Spiel und sieh nach dem Vollgasanschlag.
 
 fault-worn-track-near-idle = Sensorbahn beim Leerlauf verschlissen
 fault-worn-track-near-idle-why = Ein Wert, der beim Leerlauf springt, ist das Zeichen einer verschlissenen Bahn.
@@ -260,16 +260,16 @@ fault-fuel-map-remedy = Lade das Kennfeld, das zu Auspuff und Filter passt.
 
 check-read-again = Sieh noch einmal aufs Messgerät. Schick jede Stelle.
 check-wake-again = Weck das Steuergerät noch einmal. Dann schick den Wert.
-check-look-at-leads = Lass es einschlafen. Sieh nach, in welchen Kabeln die Messspitzen stecken, und steck sie richtig. Weck es. Dann schick den Wert.
+check-look-at-leads = Lass das Steuergerät einschlafen. Sieh nach, in welchen Kabeln die Messspitzen stecken, und steck sie richtig. Weck es. Dann schick den Wert.
 check-look-at-meter = Sieh aufs Messgerät: Gleichspannung, richtiger Bereich, HOLD und REL aus, Rot in der Voltbuchse. Dann schick den Wert.
 check-look-at-cable = Dreh den Lenker von Anschlag zu Anschlag und beobachte den Wert. Bewegt er sich, gib dem Gaszug Spiel. Dann schick den Wert, Lenker gerade.
 check-look-at-screws = Drück mit der Hand sacht gegen den Sensor und beobachte den Wert. Zieh an, was locker ist. Dann schick den Wert.
 check-back-off-again = Dreh den Leerlaufanschlag heraus, bis nichts mehr anliegt. Dann schick den Wert.
 check-knob-out-again = Dreh den Gasgriff zu, bis der Kaltstartknopf herausspringt. Dann schick den Wert.
 check-set-it = Es sieht nur nach verstellt aus. Mach mit dem Einstellen weiter.
-check-measure-supply = Lass es einschlafen. Messspitzen auf Versorgung und Masse. Weck es. Schick, was das Messgerät zeigt.
-check-measure-ground-drop = Lass es einschlafen. Rot an das Massekabel des Sensors, Schwarz an Batterie-Minus. Weck es. Schick, was das Messgerät zeigt.
-check-measure-battery = Lass es einschlafen. Rot an Batterie-Plus, Schwarz an Batterie-Minus. Schick, was das Messgerät zeigt.
+check-measure-supply = Lass das Steuergerät einschlafen. Messspitzen auf Versorgung und Masse. Weck es. Schick, was das Messgerät zeigt.
+check-measure-ground-drop = Lass das Steuergerät einschlafen. Rot an das Massekabel des Sensors, Schwarz an Batterie-Minus. Weck es. Schick, was das Messgerät zeigt.
+check-measure-battery = Lass das Steuergerät einschlafen. Rot an Batterie-Plus, Schwarz an Batterie-Minus. Schick, was das Messgerät zeigt.
 check-wiggle-plug = Wackle sacht am Stecker des Sensors und beobachte den Wert. Springt er?
 check-measure-track = Stecker ab, Bahn in Ohm über den ganzen Weg messen: Springt etwas?
 check-trace-wires = Kabel des Sensors unter Last verfolgen: Versorgung, Masse, Signal.

@@ -79,7 +79,7 @@ throttle-sensor-free-play = Am Griff muss etwas Luft zu spüren sein, bevor sich
 throttle-sensor-bars-free = An keinem Anschlag darf das Gas gezogen werden.
 
 throttle-sensor-supply-leads = Zieh dafür den Stecker ab ({ $connector }), schieb die Messspitzen an den Kabeldichtungen entlang hinein und steck ihn wieder auf. Dann das Messgerät an.
-throttle-sensor-supply = Hör auf die Benzinpumpe, wenn es aufwacht.
+throttle-sensor-supply = Horch beim Wecken auf die Benzinpumpe.
 throttle-sensor-pump = Hat die Pumpe gesummt und nach ein paar Sekunden aufgehört?
 throttle-sensor-pump-stops = Sie hat aufgehört
 throttle-sensor-pump-no-pump = Ich habe keine Pumpe gehört
@@ -105,7 +105,7 @@ throttle-sensor-stop-off = Zähl die Umdrehungen, bis er nicht mehr anliegt. Las
 
 throttle-sensor-baseline = Gas zu, Hände weg. Der Bereich mit drei Nachkommastellen.
 throttle-sensor-supply-again = Das war der Grundwert. Bevor er gilt, noch einmal die Versorgung.
-throttle-sensor-baseline-again = Warte { $seconds } Sekunden, bevor du es weckst: Dann merkt es sich das neue geschlossene Gas.
+throttle-sensor-baseline-again = Warte { $seconds } Sekunden, bevor du das Steuergerät weckst: Dann merkt es sich die neue Schließstellung.
 throttle-sensor-idle-stop = Der Grundwert steht. Weiter zum Leerlauf.
 throttle-sensor-idle-stop-again = Noch einmal der Leerlaufwert.
 throttle-sensor-snap = Zweimal. Dann Hände weg.
