@@ -1,7 +1,7 @@
 // Decides what the numbers of a message come to: one reading, a range, a series, an overload, none, or a reason to ask back.
 
 import { hearLoneOne, hearNone } from './hear-no-figure.ts';
-import { looseEnds, type Sorted, sortQuantities } from './hear-others.ts';
+import { isWordDenied, looseEnds, type Sorted, sortQuantities } from './hear-others.ts';
 import { isMark, isRole, type Piece } from './hear-pieces.ts';
 import { findQuantities, mostQuantities, type Quantity } from './hear-quantities.ts';
 import { convert, type Taken, takeValue } from './hear-value.ts';
@@ -111,7 +111,7 @@ class Figures {
   }
 
   #wanders(): boolean {
-    return this.#pieces.some((piece, at) => isRole(piece, 'wanders') && !isDenied(this.#pieces, at));
+    return this.#pieces.some((piece, at) => isRole(piece, 'wanders') && !isWordDenied(this.#pieces, at));
   }
 
   #several(kept: readonly Quantity[]): Heard {
@@ -251,14 +251,6 @@ function isMixed(kept: readonly Quantity[]): boolean {
   const numbers = kept.filter(({ overload }) => !overload).map(({ number }) => number);
   const whole = numbers.filter((number) => number?.whole === true).length;
   return numbers.length < kept.length && whole > 0 && whole < numbers.length;
-}
-
-/** "Not jumping", "no longer moving". */
-function isDenied(pieces: readonly Piece[], at: number): boolean {
-  let before = at - 1;
-  while (isRole(pieces[before], 'plain', 'filler', 'article') && !isRole(pieces[before], 'negation'))
-    before--;
-  return isRole(pieces[before], 'negation') && !isRole(pieces[before], 'not-negation');
 }
 
 /** "0.3 4 8" is one figure in pieces; a 1 alone among decimals may be the meter's sign for too much. */

@@ -116,6 +116,14 @@ function isDenied(pieces: readonly Piece[], { from }: Quantity): boolean {
   return false;
 }
 
+/** "Not jumping", "no longer moving", "springt nicht mehr". */
+export function isWordDenied(pieces: readonly Piece[], at: number): boolean {
+  const denies = (piece: Piece | undefined) => isRole(piece, 'negation') && !isRole(piece, 'not-negation');
+  let before = at - 1;
+  while (isRole(pieces[before], 'plain', 'filler', 'article') && !denies(pieces[before])) before--;
+  return denies(pieces[before]) || denies(pieces[at + 1]);
+}
+
 /** "first 0.35, now 0.41": what is said to be now goes before what is not. */
 function presentOnly(pieces: readonly Piece[], quantities: readonly Quantity[]): readonly Quantity[] {
   const now = quantities.findIndex((quantity, index) => {

@@ -74,7 +74,10 @@ function hearAlike(pieces: Piece[]): void {
   for (let at = 1; at < pieces.length; at++) {
     const piece = pieces[at]!;
     const number = piece.meaning.soundsLike;
-    if (number === null || (!isDigit(pieces[at + 1]) && pieces[at + 1]?.meaning.soundsLike == null)) continue;
+    if (number === null) continue;
+    // "Point four ate": a word with no other use here may be the last digit.
+    const goesOn = isDigit(pieces[at + 1]) || pieces[at + 1]?.meaning.soundsLike != null;
+    if (!goesOn && piece.meaning.roles.size > 0) continue;
     const behindPoint = isRole(pieces[at - 1], 'point');
     // "Three to eight" is a range.
     if (!behindPoint && (!isDigit(pieces[at - 1]) || isRole(piece, 'to'))) continue;

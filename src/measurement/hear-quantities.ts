@@ -243,7 +243,7 @@ function withWords(pieces: readonly Piece[], quantity: Quantity, floor: number):
   }
   for (let steps = 0; steps < 2; steps++) {
     const after = pieces[quantity.to];
-    const hyphen = isMark(after, '-') && isRole(pieces[quantity.to + 1], 'hedge') ? 1 : 0;
+    const hyphen = isMark(after, '-(') && isRole(pieces[quantity.to + 1], 'hedge') ? 1 : 0;
     if (!isRole(pieces[quantity.to + hyphen], 'hedge') && !(isMark(after, '?') && steps === 0)) break;
     const beyond = pieces[quantity.to + hyphen + 1];
     if (beyond?.kind === 'numeral' && !isMark(after, '?')) break;
