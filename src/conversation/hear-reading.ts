@@ -80,7 +80,7 @@ export function confirmHeard(turn: Turn, yes: boolean): void {
   setUp.heard = null;
   if (!heard || !yes) return askBack(turn, 'send-again');
   if (heard.bare) setUp.bareSettled = setUp.stage;
-  takeSeen(turn, { kind: 'value', value: heard.value, resolution: heard.resolution }, `${heard.value}`);
+  takeSeen(turn, { kind: 'value', value: heard.value, resolution: heard.resolution }, `${heard.value}`, true);
 }
 
 /** Something that was not a reading: one line says why, and the number is asked for again. */

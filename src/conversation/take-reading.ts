@@ -1,10 +1,12 @@
 // Takes what the owner says the meter shows: confirms what was repaired, judges it against the limits as they stand, and goes on from there.
 
 import type { Line, VerdictFact } from '../chat/facts.ts';
+import type { Value } from '../measurement/heard.ts';
 import { judge } from '../measurement/judge.ts';
 import { judgeRange } from '../measurement/judge-range.ts';
-import { digitsSwapped } from '../measurement/slip.ts';
+import { digitsSwapped, swapsOf } from '../measurement/slip.ts';
 import { unknownMeter } from '../measurement/uncertainty.ts';
+import { contains } from '../measurement/window.ts';
 import type { Measure } from '../procedure/vocabulary.ts';
 import { advance, afterFixing, aimWindow, noteTrial } from './adjust.ts';
 import { askReading } from './ask-stage.ts';
@@ -13,7 +15,7 @@ import { callPerson } from './call-person.ts';
 import { checkById } from './checks.ts';
 import { enterNext } from './enter-stage.ts';
 import { figure, unitOf, unitSaid } from './fill-in.ts';
-import { askBack } from './hear-reading.ts';
+import { askBack, askHeard } from './hear-reading.ts';
 import { carryPass, digitForOthers, implausible, keep, outLine, record, verdictOf } from './keep-reading.ts';
 import { type Limits, limitsFor } from './limits.ts';
 import { followOdd, giveToDesk, type Seen, stageHands, takeCheckReading } from './odd-reading.ts';
@@ -36,7 +38,8 @@ const asleepBelow = 0.03;
 /** So many readings in a row that cannot tell, and a person had better look. */
 const enoughUnclear = 3;
 
-export function takeSeen(turn: Turn, seen: Seen, typed: string): void {
+/** `sure`: the owner has confirmed this very figure. */
+export function takeSeen(turn: Turn, seen: Seen, typed: string, sure = false): void {
   const bench = benchOf(turn);
   const { setUp } = bench;
   const awaited = awaitedOf(bench);
@@ -65,6 +68,10 @@ export function takeSeen(turn: Turn, seen: Seen, typed: string): void {
     return followOdd(turn, bench, awaited, seen, verdict);
   }
   if (seen.kind !== 'value' && seen.kind !== 'range') return askBack(turn, 'unclear-nothing-understood');
+  if (!sure && seen.kind === 'value' && isSlipAway(bench, limits, seen)) {
+    setUp.heard = { value: seen.value, resolution: seen.resolution, bare: false };
+    return askHeard(turn, setUp.heard);
+  }
   if (noteTrial(bench, seen) === 'doubtful') return askBack(turn, 'read-again');
   const odd = setUp.oddity;
   // Nothing was mended in between: the two figures are of one state, or it wanders.
@@ -142,6 +149,27 @@ function wavers({ setUp, stage }: Bench, { value }: VerdictFact, resolution: num
   if (!('reading' in stage.ask) || unitOf(stage.ask.reading) !== 'V') return false;
   const apart = Math.abs(value - reread) > Math.max(steady, 2 * resolution);
   return apart && !digitsSwapped(reread, value, resolution);
+}
+
+/** So near (V, 1/min) a figure lies to one that it could have been mistyped for. */
+const slipReach = { V: 0.06, '1/min': 400 } as const;
+
+/**
+ * The last word on a figure that nothing else is held against: where two digits that changed places would make the
+ * difference between right and not, it is repeated before it counts.
+ */
+function isSlipAway({ stage, setUp, machine }: Bench, limits: Limits | null, seen: Value): boolean {
+  if (!limits || setUp.reread !== null || stage.failing === undefined || stage.ask === undefined)
+    return false;
+  if (!('reading' in stage.ask) || limits.target.like !== undefined) return false;
+  const { reading } = stage.ask;
+  // What other readings are held against gets found out by them.
+  if (Object.values(machine.targets).some(({ like }) => like === reading)) return false;
+  const reach = unitOf(reading) === 'V' ? slipReach.V : slipReach['1/min'];
+  if (!contains(limits.window, seen.value)) return false;
+  return swapsOf(seen.value, seen.resolution).some(
+    (other) => !contains(limits.window, other) && Math.abs(other - seen.value) <= reach,
+  );
 }
 
 /** Going back helps once; after that the cause is looked for. */
