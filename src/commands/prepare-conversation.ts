@@ -13,7 +13,7 @@ import type { Prepared, Surroundings } from './run-chat.ts';
 import { tipsKey } from './wake-tips.ts';
 
 /** Far more than a hand in a glove types. */
-const mostPerMinute = 40;
+const mostPerMinute = 120;
 
 export async function prepareConversation({
   store,
