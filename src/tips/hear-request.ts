@@ -7,8 +7,8 @@ import { render } from '../words/render.ts';
 import { comesAt } from './keep-schedule.ts';
 import { correctTip, jobOf, postTip, withdrawTip } from './post-tip.ts';
 import { quietUntil, restedAt } from './schedule.ts';
-import { postedAt, standing } from './state.ts';
-import { button, line, type TipsTurn, tellDesk, tipLine, tipState } from './turn.ts';
+import { postedAt } from './state.ts';
+import { button, line, standing, type TipsTurn, tellDesk, tipLine, tipState } from './turn.ts';
 
 /** One request of the desk, in the order made. */
 export interface Request {
@@ -38,7 +38,7 @@ export function hearRequest(turn: TipsTurn, { number, words, name }: Request): v
   const id = (deed ? second : first) ?? '';
   const { content } = turn.scene;
   const tip = Object.hasOwn(content.tips, id) ? (content.tips[id] ?? null) : null;
-  const stands = Object.hasOwn(turn.state.tips, id) && standing(tipState(turn, id)).length > 0;
+  const stands = Object.hasOwn(turn.state.tips, id) && standing(turn, id).length > 0;
   if (!tip && !stands) return tellUnknown(turn, id);
   if (deed && isShown(turn, id, tip) && offers(turn, id, tip).includes(deed)) {
     return act(turn, deed, id, tip, name);
@@ -65,11 +65,11 @@ function isShown({ state, scene }: TipsTurn, id: string, tip: Tip | null): boole
 function textOf(turn: TipsTurn, id: string, tip: Tip | null): string {
   return tip
     ? render([tipLine(turn.scene, tip)], turn.scene.wording)
-    : (standing(tipState(turn, id)).at(-1)?.text ?? '');
+    : (standing(turn, id).at(-1)?.text ?? '');
 }
 
 function offers(turn: TipsTurn, id: string, tip: Tip | null): Deed[] {
-  const stands = standing(tipState(turn, id));
+  const stands = standing(turn, id);
   const reads = textOf(turn, id, tip);
   const differs = tip !== null && stands.some(({ text, job }) => text !== reads || job !== jobOf(tip));
   return [
@@ -115,7 +115,7 @@ function list(turn: TipsTurn): void {
   const { content, hasChannel } = turn.scene;
   const tips = tipsInOrder(content);
   const gone = Object.keys(turn.state.tips).filter(
-    (id) => !Object.hasOwn(content.tips, id) && standing(tipState(turn, id)).length > 0,
+    (id) => !Object.hasOwn(content.tips, id) && standing(turn, id).length > 0,
   );
   if (tips.length + gone.length === 0) return tellDesk(turn, [line('tips-none')]);
   const choices: Choice[] = [...tips.map(({ id }) => id), ...gone]

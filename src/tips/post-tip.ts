@@ -1,8 +1,8 @@
 // Puts a tip into the channel, marks it withdrawn there, or corrects it where it stands; for the schedule and for the desk.
 import type { Tip } from '../procedure/tip.ts';
 import { label } from '../words/render.ts';
-import { mostPosts, standing } from './state.ts';
-import { line, nextId, send, type TipsTurn, tipLine, tipState } from './turn.ts';
+import { mostPosts } from './state.ts';
+import { line, nextId, send, standing, type TipsTurn, tipLine, tipState } from './turn.ts';
 
 const minuteMs = 60_000;
 
@@ -32,9 +32,8 @@ export function postTip(turn: TipsTurn, tip: Tip): void {
 
 /** All that stands of it says from now on that it does not hold, and it does not come again by itself. */
 export function withdrawTip(turn: TipsTurn, id: string): void {
-  const known = tipState(turn, id);
-  known.withdrawn = true;
-  for (const post of standing(known)) {
+  tipState(turn, id).withdrawn = true;
+  for (const post of standing(turn, id)) {
     post.edit += 1;
     post.withdrawn = true;
     const { text } = send(turn, {
@@ -51,7 +50,7 @@ export function withdrawTip(turn: TipsTurn, id: string): void {
 /** All that stands of it and reads otherwise than it would now is changed. */
 export function correctTip(turn: TipsTurn, tip: Tip, text: string): void {
   const job = jobOf(tip);
-  for (const post of standing(tipState(turn, tip.id))) {
+  for (const post of standing(turn, tip.id)) {
     if (post.text === text && post.job === job) continue;
     post.edit += 1;
     post.text = text;

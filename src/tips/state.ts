@@ -52,6 +52,3 @@ export function readTips(stored: unknown): TipsState {
 
 /** When a tip was last posted; null for never. */
 export const postedAt = ({ posts }: TipState): number | null => posts.at(-1)?.at ?? null;
-
-/** What stands in the channel as a tip. */
-export const standing = ({ posts }: TipState): Post[] => posts.filter(({ withdrawn }) => !withdrawn);

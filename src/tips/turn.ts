@@ -7,7 +7,9 @@ import type { Tip } from '../procedure/tip.ts';
 import { keepSpoken } from '../words/keep-spoken.ts';
 import { label, render } from '../words/render.ts';
 import type { Wording } from '../words/wording.ts';
-import type { TipState, TipsState } from './state.ts';
+import type { Post, TipState, TipsState } from './state.ts';
+
+const dayMs = 24 * 3_600_000;
 
 export interface TipsScene {
   now: number;
@@ -44,6 +46,13 @@ export function tipLine({ content, wording }: TipsScene, tip: Tip): Line {
 export function tipState({ scene, state }: TipsTurn, id: string): TipState {
   state.tips[id] ??= { seenTo: scene.now, withdrawn: false, posts: [] };
   return state.tips[id];
+}
+
+/** What stands in the channel as a tip and can still be changed: of older messages it is not kept where they are. */
+export function standing(turn: TipsTurn, id: string): Post[] {
+  const { now, content } = turn.scene;
+  const since = now - content.workshop.keepDays * dayMs;
+  return tipState(turn, id).posts.filter(({ withdrawn, at }) => !withdrawn && at >= since);
 }
 
 export function nextId({ scene, state }: TipsTurn): string {

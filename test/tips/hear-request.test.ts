@@ -1,6 +1,6 @@
 // Holds the desk's part in the tips: looked at before anything is done, posted by hand, corrected and withdrawn where they stand.
 import { describe, expect, test } from 'vitest';
-import { day, hour, openChannel, tip } from './channel.ts';
+import { day, hour, openChannel, shipped, tip } from './channel.ts';
 
 /** Monday noon: no tip's time, and not quiet. */
 const monday = '2026-01-05T12:00:00Z';
@@ -110,6 +110,16 @@ describe('withdrawing', () => {
     channel.advance(60 * day);
     expect(new Set(channel.posted.slice(before).map((one) => one.tip))).toEqual(new Set(['two']));
     expect(channel.ask('')).toContain('one: posted Tue 13 Jan, 17:30, withdrawn.');
+  });
+
+  test('leaves alone what is older than the workshop keeps anything: where that stands is not known any more', () => {
+    const channel = open();
+    channel.advance(2 * day);
+    channel.change({ hasChannel: false });
+    channel.advance(shipped.workshop.keepDays * day);
+    expect(channel.ask('one')).not.toContain('To withdraw it');
+    channel.ask('withdraw one');
+    expect(channel.edits).toEqual([]);
   });
 
   test('posted again by hand, it is back, and what was withdrawn stays so', () => {
