@@ -29,7 +29,9 @@ export async function keepHouse(options: {
     }
   }
 
-  await store.calendar.wake(deskKey, now());
+  // A desk that waits for an instant already is left to it: woken again, its row would tell of the restart.
+  const waiting = await store.calendar.due(Number.MAX_SAFE_INTEGER);
+  if (!waiting.includes(deskKey)) await store.calendar.wake(deskKey, now());
   await tidy();
   const going = goOn();
   return {

@@ -9,27 +9,38 @@ import type { Calendar } from '../../src/store/store.ts';
 
 const start = join(import.meta.dirname, '..', '..', 'src', 'start.mjs');
 
-test('the desk is woken and what is too old goes, by the workshop’s own number of days', async () => {
+async function keep(waiting: string[], days: number): Promise<string[]> {
   const done: string[] = [];
-  const calendar = { wake: async (key: string, at: number) => void done.push(`wake ${key} ${at}`) };
   let now = Date.parse('2026-01-31T00:00:00Z');
+  const calendar = {
+    due: async () => waiting,
+    wake: async (key: string, at: number) => void done.push(`wake ${key} ${new Date(at).toISOString()}`),
+  };
   const house = await keepHouse({
     store: {
       calendar: calendar as unknown as Calendar,
       forget: async (before) => void done.push(`forget ${new Date(before).toISOString()}`),
     },
-    keepDays: 30,
+    keepDays: days,
     now: () => now,
     report: (trouble) => done.push(trouble),
   });
   now += 86_400_000;
   await house.tidy();
   await house.stop();
-  expect(done).toEqual([
-    `wake desk ${Date.parse('2026-01-31T00:00:00Z')}`,
+  return done;
+}
+
+test('the desk is woken and what is too old goes, by the workshop’s own number of days', async () => {
+  expect(await keep([], 30)).toEqual([
+    'wake desk 2026-01-31T00:00:00.000Z',
     'forget 2026-01-01T00:00:00.000Z',
     'forget 2026-01-02T00:00:00.000Z',
   ]);
+});
+
+test('a desk that an earlier process left waiting for its instant is left to it', async () => {
+  expect((await keep(['desk'], 30))[0]).toMatch(/^forget /);
 });
 
 test('an owner is kept for the days that the greeting promises, then nothing of them is left in the files', () => {

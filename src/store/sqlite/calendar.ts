@@ -8,10 +8,8 @@ import type { GroupCommit } from './group-commit.ts';
 export function makeCalendar(db: DatabaseSync, group: GroupCommit, secret: KeyObject): Calendar {
   const due = db.prepare('SELECT key FROM conversations WHERE due_at <= ? ORDER BY due_at, number');
   const next = db.prepare('SELECT min(due_at) AS at FROM conversations WHERE due_at IS NOT NULL');
-  const wake = db.prepare(
-    `INSERT INTO conversations (key, due_at, changed_at) VALUES (?, ?, ?)
-     ON CONFLICT (key) DO UPDATE SET due_at = excluded.due_at, revision = revision + 1`,
-  );
+  const wake = db.prepare('UPDATE conversations SET due_at = ?, revision = revision + 1 WHERE key = ?');
+  const createAwake = db.prepare('INSERT INTO conversations (key, due_at, changed_at) VALUES (?, ?, ?)');
   const arrive = db.prepare('INSERT INTO inbox (key, at) VALUES (?, ?) ON CONFLICT DO NOTHING');
   const setting = db.prepare('SELECT value FROM settings WHERE name = ?');
   const set = db.prepare(
@@ -28,7 +26,8 @@ export function makeCalendar(db: DatabaseSync, group: GroupCommit, secret: KeyOb
     nextDue: async () => (next.get() as { at: number | null }).at,
     wake: (key, at) =>
       group.write(() => {
-        wake.run(key, at, at);
+        // Not in one upsert: that takes a number also where the conversation is there, and others' ids would shift.
+        if (wake.run(at, key).changes === 0) createAwake.run(key, at, at);
       }),
     instant: async () => instantOf('instant'),
     setInstant: (at) =>
