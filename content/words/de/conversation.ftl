@@ -281,7 +281,7 @@ record-elsewhere = Dein Problem kommt nicht vom Sensor. Sieh nach Falschluft, Ve
 record-accepted-by = Ein Wert wurde von { $name } angenommen.
 record-value = { $measure }: { $value } { $unit }
 record-speed-not-checked = Leerlaufdrehzahl nicht geprüft.
-record-code = Dein Protokoll heißt { $code }. Heb das für die Werkstatt auf.
+record-code = Dein Protokoll hat den Code { $code }. Heb ihn für die Werkstatt auf.
 
 erase-question = Alles über dich hier löschen? Das lässt sich nicht rückgängig machen.
 erase-yes = Löschen

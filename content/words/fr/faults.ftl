@@ -3,19 +3,19 @@
 # check-<id> : quoi faire ou répondre ; answer-<question>-<réponse> : les boutons ; call-<motif> : pourquoi une personne est appelée, pour le poste.
 
 fault-nothing-wrong = rien d'anormal
-fault-nothing-wrong-why = Les chiffres sont ceux d'une machine en ordre.
+fault-nothing-wrong-why = Les valeurs sont celles d'une machine en ordre.
 fault-nothing-wrong-remedy = Rien à réparer. Continue.
 
 fault-sensor-mis-set = capteur déréglé
-fault-sensor-mis-set-why = Les chiffres sont ceux d'un capteur simplement déréglé.
+fault-sensor-mis-set-why = Les valeurs sont celles d'un capteur simplement déréglé.
 fault-sensor-mis-set-remedy = Règle le capteur en suivant les étapes.
 
-fault-mistyped = chiffre mal tapé ou mal lu
-fault-mistyped-why = Ce chiffre ne va pas avec les précédents. Un chiffre a pu glisser.
+fault-mistyped = valeur mal tapée ou mal lue
+fault-mistyped-why = Cette valeur ne va pas avec les précédentes. Un chiffre a pu glisser.
 fault-mistyped-remedy = Relis le multimètre et envoie chaque chiffre.
 
 fault-unknown = une cause que nous ne connaissons pas
-fault-unknown-why = Aucune cause connue de nous ne donne ces chiffres.
+fault-unknown-why = Aucune cause connue de nous ne donne ces valeurs.
 fault-unknown-remedy = Une personne doit regarder.
 
 fault-leads-swapped = pointes inversées
@@ -47,7 +47,7 @@ fault-probe-not-touching-why = C'est ce qu'affiche le multimètre quand une aigu
 fault-probe-not-touching-remedy = Pousse les deux aiguilles le long du joint de fil jusqu'au contact.
 
 fault-pin-slips = une aiguille qui glisse
-fault-pin-slips-why = Le chiffre va et vient, comme avec une aiguille qui glisse.
+fault-pin-slips-why = La valeur va et vient, comme avec une aiguille qui glisse.
 fault-pin-slips-remedy = Cale les deux aiguilles et attache les cordons pour que rien ne tire.
 
 fault-battery-wire-probed = pointe rouge sur un fil de batterie
@@ -55,19 +55,19 @@ fault-battery-wire-probed-why = C'est la tension de la batterie. Ce capteur n'en
 fault-battery-wire-probed-remedy = Mets la rouge sur le fil de signal.
 
 fault-meter-on-ac = multimètre en volts alternatifs
-fault-meter-on-ac-why = Un multimètre en alternatif affiche ce genre de chiffres.
+fault-meter-on-ac-why = Un multimètre en alternatif affiche ce genre de valeurs.
 fault-meter-on-ac-remedy = Tourne le sélecteur sur volts continus.
 
 fault-meter-range = multimètre sur le mauvais calibre
-fault-meter-range-why = Le calibre est trop petit ou trop grossier pour ce chiffre.
-fault-meter-range-remedy = Prends le calibre qui affiche le chiffre avec le plus de décimales.
+fault-meter-range-why = Le calibre est trop petit ou trop grossier pour cette valeur.
+fault-meter-range-remedy = Prends le calibre qui affiche la valeur avec le plus de décimales.
 
 fault-meter-on-ohms = multimètre en ohms
 fault-meter-on-ohms-why = C'est ce qu'affiche un multimètre en ohms sur un fil sous tension.
 fault-meter-on-ohms-remedy = Tourne le sélecteur sur volts continus.
 
 fault-meter-battery-weak = pile du multimètre faible
-fault-meter-battery-weak-why = Une pile faible dans le multimètre rend chaque chiffre trop haut.
+fault-meter-battery-weak-why = Une pile faible dans le multimètre rend chaque valeur trop haute.
 fault-meter-battery-weak-remedy = Mets une pile neuve dans le multimètre.
 
 fault-red-in-current-jack = pointe rouge dans la borne des ampères
@@ -75,15 +75,15 @@ fault-red-in-current-jack-why = C'est ce qu'affiche le multimètre quand la roug
 fault-red-in-current-jack-remedy = Branche la rouge dans la borne des volts. Vérifie le fusible du multimètre.
 
 fault-meter-hold = HOLD enfoncé sur le multimètre
-fault-meter-hold-why = Le chiffre ne bouge plus, comme avec HOLD enfoncé.
+fault-meter-hold-why = La valeur ne bouge plus, comme avec HOLD enfoncé.
 fault-meter-hold-remedy = Coupe HOLD.
 
 fault-meter-relative = REL enfoncé sur le multimètre
-fault-meter-relative-why = Le chiffre est décalé d'autant à chaque fois, comme avec REL enfoncé.
+fault-meter-relative-why = La valeur est décalée d'autant à chaque fois, comme avec REL enfoncé.
 fault-meter-relative-remedy = Coupe REL.
 
 fault-meter-min-max = MIN/MAX en marche sur le multimètre
-fault-meter-min-max-why = Le multimètre semble garder son chiffre le plus haut.
+fault-meter-min-max-why = Le multimètre semble garder sa valeur la plus haute.
 fault-meter-min-max-remedy = Coupe MIN/MAX.
 
 fault-meter-auto-off = multimètre éteint tout seul
@@ -119,19 +119,19 @@ fault-tight-cable-why = Un câble tendu tient les gaz un peu ouverts, et cela se
 fault-tight-cable-remedy = Donne son jeu au câble, guidon droit et aux deux butées.
 
 fault-fast-idle-on = démarrage à froid resté enclenché
-fault-fast-idle-on-why = Le chiffre est celui d'un bouton de démarrage à froid encore enfoncé.
-fault-fast-idle-on-remedy = Ferme la poignée à fond jusqu'à ce que le bouton ressorte.
+fault-fast-idle-on-why = La valeur est celle d'un bouton de démarrage à froid encore enfoncé.
+fault-fast-idle-on-remedy = Referme bien la poignée jusqu'à ce que le bouton ressorte.
 
 fault-knob-stays-in = bouton de démarrage à froid qui reste enfoncé
 fault-knob-stays-in-why = Le bouton ne semble pas ressortir.
 fault-knob-stays-in-remedy = Dégrippe le bouton et son ressort.
 
 fault-stop-not-backed-off = butée de ralenti encore en appui
-fault-stop-not-backed-off-why = Le chiffre n'a pas baissé comme il le fait quand la butée de ralenti est libre.
+fault-stop-not-backed-off-why = La valeur n'a pas baissé comme il le fait quand la butée de ralenti est libre.
 fault-stop-not-backed-off-remedy = Dévisse la butée de ralenti jusqu'à ce que rien n'appuie plus.
 
 fault-idle-stop-never-bore = butée de ralenti trop dévissée
-fault-idle-stop-never-bore-why = Le chiffre ne baisse peut-être pas parce que la butée de ralenti n'a jamais appuyé.
+fault-idle-stop-never-bore-why = La valeur ne baisse peut-être pas parce que la butée de ralenti n'a jamais appuyé.
 fault-idle-stop-never-bore-remedy = Règle la butée de ralenti en suivant les étapes.
 
 fault-carbon-in-bore = calamine dans l'alésage
@@ -151,7 +151,7 @@ fault-wide-open-not-reached-why = Les gaz ne semblent pas aller jusqu'au bout.
 fault-wide-open-not-reached-remedy = Reprends le jeu du câble et regarde la butée de pleins gaz.
 
 fault-worn-track-near-idle = piste du capteur usée près du ralenti
-fault-worn-track-near-idle-why = Un chiffre qui saute près du ralenti, c'est la marque d'une piste usée.
+fault-worn-track-near-idle-why = Une valeur qui saute près du ralenti, c'est la marque d'une piste usée.
 fault-worn-track-near-idle-remedy = Remplace le capteur et règle-le.
 
 fault-worn-track-elsewhere = piste du capteur usée plus haut
@@ -159,11 +159,11 @@ fault-worn-track-elsewhere-why = Un saut à une ouverture donnée, c'est la marq
 fault-worn-track-elsewhere-remedy = Remplace le capteur et règle-le.
 
 fault-loose-sensor = vis du capteur desserrées
-fault-loose-sensor-why = Le chiffre ne revient pas, comme avec un capteur desserré.
+fault-loose-sensor-why = La valeur ne revient pas, comme avec un capteur desserré.
 fault-loose-sensor-remedy = Serre les vis du capteur et règle-le de nouveau.
 
 fault-shaft-play = jeu dans l'axe ou l'entraînement du capteur
-fault-shaft-play-why = Le chiffre ne revient pas, comme avec du jeu sur l'axe.
+fault-shaft-play-why = La valeur ne revient pas, comme avec du jeu sur l'axe.
 fault-shaft-play-remedy = Regarde l'axe, ses paliers et l'entraînement du capteur.
 
 fault-slots-at-end = capteur au bout de ses lumières
@@ -171,15 +171,15 @@ fault-slots-at-end-why = Le capteur ne peut pas tourner assez loin.
 fault-slots-at-end-remedy = Cherche pourquoi il en faut tant avant de limer quoi que ce soit.
 
 fault-tang-wrong-side = entraînement du capteur du mauvais côté
-fault-tang-wrong-side-why = Le chiffre est très loin, comme avec l'entraînement du mauvais côté de l'axe.
+fault-tang-wrong-side-why = La valeur est très loin, comme avec l'entraînement du mauvais côté de l'axe.
 fault-tang-wrong-side-remedy = Dépose le capteur et place son entraînement du bon côté.
 
 fault-wrong-part-turned = une autre pièce a été tournée
-fault-wrong-part-turned-why = Le chiffre n'a pas suivi. Une autre pièce a peut-être été tournée.
+fault-wrong-part-turned-why = La valeur n'a pas suivi. Une autre pièce a peut-être été tournée.
 fault-wrong-part-turned-remedy = Trouve la bonne pièce, et remets l'autre comme avant.
 
 fault-drifts-when-hot = capteur qui dérive à chaud
-fault-drifts-when-hot-why = Le chiffre bouge avec la chaleur.
+fault-drifts-when-hot-why = La valeur bouge avec la chaleur.
 fault-drifts-when-hot-remedy = Remplace le capteur et règle-le.
 
 fault-sensor-reversed = alimentation et masse inversées dans le connecteur
@@ -211,15 +211,15 @@ fault-signal-shorted-why = Le signal ne bouge plus, comme avec un court-circuit.
 fault-signal-shorted-remedy = Cherche où le fil de signal en touche un autre.
 
 fault-corroded-plug = connecteur corrodé
-fault-corroded-plug-why = Le chiffre saute, comme avec un connecteur corrodé.
+fault-corroded-plug-why = La valeur saute, comme avec un connecteur corrodé.
 fault-corroded-plug-remedy = Nettoie le connecteur et enfonce-le bien, ou remplace ses broches.
 
 fault-chafed-loom = faisceau usé par frottement
-fault-chafed-loom-why = Le chiffre se coupe de temps en temps, comme avec un faisceau usé.
+fault-chafed-loom-why = La valeur se coupe de temps en temps, comme avec un faisceau usé.
 fault-chafed-loom-remedy = Cherche l'endroit usé, le plus souvent là où le guidon plie le faisceau.
 
 fault-box-on-signal = boîtier additionnel sur le fil de signal
-fault-box-on-signal-why = Un boîtier sur le fil de signal fausse le chiffre.
+fault-box-on-signal-why = Un boîtier sur le fil de signal fausse la valeur.
 fault-box-on-signal-remedy = Débranche le boîtier et mesure de nouveau.
 
 fault-air-leak = prise d'air
@@ -259,24 +259,24 @@ fault-fuel-map-why = Les volts sont bons : la cartographie ne convient peut-êt
 fault-fuel-map-remedy = Charge la cartographie qui va avec l'échappement et le filtre.
 
 check-read-again = Regarde encore le multimètre. Envoie chaque chiffre.
-check-wake-again = Réveille encore le calculateur. Puis envoie le chiffre.
-check-look-at-leads = Laisse le calculateur se rendormir. Regarde dans quels fils sont les aiguilles, et remets-les comme il faut. Réveille-le. Puis envoie le chiffre.
-check-look-at-meter = Regarde le multimètre : volts continus, bon calibre, HOLD et REL coupés, rouge dans la borne des volts. Puis envoie le chiffre.
-check-look-at-cable = Tourne le guidon d'une butée à l'autre et regarde le chiffre. S'il bouge, donne du jeu au câble. Puis envoie le chiffre, guidon droit.
-check-look-at-screws = Pousse doucement le capteur à la main et regarde le chiffre. Serre ce qui est desserré. Puis envoie le chiffre.
-check-back-off-again = Dévisse la butée de ralenti jusqu'à ce que rien n'appuie plus. Puis envoie le chiffre.
-check-knob-out-again = Ferme la poignée à fond pour que le bouton de démarrage à froid ressorte. Puis envoie le chiffre.
+check-wake-again = Réveille encore le calculateur. Puis envoie la valeur.
+check-look-at-leads = Laisse le calculateur se rendormir. Regarde dans quels fils sont les aiguilles, et remets-les comme il faut. Réveille-le. Puis envoie la valeur.
+check-look-at-meter = Regarde le multimètre : volts continus, bon calibre, HOLD et REL coupés, rouge dans la borne des volts. Puis envoie la valeur.
+check-look-at-cable = Tourne le guidon d'une butée à l'autre et regarde la valeur. Si elle bouge, donne du jeu au câble. Puis envoie la valeur, guidon droit.
+check-look-at-screws = Pousse doucement le capteur à la main et regarde la valeur. Serre ce qui est desserré. Puis envoie la valeur.
+check-back-off-again = Dévisse la butée de ralenti jusqu'à ce que rien n'appuie plus. Puis envoie la valeur.
+check-knob-out-again = Referme bien la poignée pour que le bouton de démarrage à froid ressorte. Puis envoie la valeur.
 check-set-it = Il semble seulement déréglé. Continue le réglage.
 check-measure-supply = Laisse le calculateur se rendormir. Aiguilles sur alimentation et masse. Réveille-le. Envoie ce qu'affiche le multimètre.
 check-measure-ground-drop = Laisse le calculateur se rendormir. Rouge sur le fil de masse du capteur, noire sur le moins de la batterie. Réveille-le. Envoie ce qu'affiche le multimètre.
 check-measure-battery = Laisse le calculateur se rendormir. Rouge sur le plus de la batterie, noire sur le moins. Envoie ce qu'affiche le multimètre.
-check-wiggle-plug = Remue doucement le connecteur du capteur et regarde le chiffre. Saute-t-il ?
+check-wiggle-plug = Remue doucement le connecteur du capteur et regarde la valeur. Saute-t-elle ?
 check-measure-track = Connecteur débranché, mesurer la piste en ohms sur toute sa course : un saut ?
 check-trace-wires = Suivre les fils du capteur en charge : alimentation, masse, signal.
 check-clean-bore = Corps de papillon déposé : nettoyer alésage et papillon, regarder le siège.
 
-answer-wiggle-steady = Il ne bouge pas
-answer-wiggle-jumps = Il saute
+answer-wiggle-steady = Elle ne bouge pas
+answer-wiggle-jumps = Elle saute
 answer-wiggle-dont-know = Je ne peux pas dire
 
 call-unknown-cause = Aucune cause connue n'explique les mesures.

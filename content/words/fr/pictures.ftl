@@ -110,7 +110,7 @@ part-raises = fait monter la mesure
 part-lowers = fait baisser la mesure
 part-seen-facing = vu de face
 part-seen-below = tourné vers le bas : à voir d’en dessous
-part-factory-stop = Butée d’usine peinte : n’y touchez jamais
+part-factory-stop = Butée d’usine peinte : n’y touche jamais
 part-alternative = { $title } : { $move }.
 part-alternative-where = { $title }. Où : { $where }.
 
