@@ -79,7 +79,7 @@ export async function openInProcess(): Promise<Engine> {
     // Of the store, only what is needed to prepare.
     store: {
       snapshots: memory,
-      calendar: { wake: async () => {} },
+      calendar: { wake: async () => {}, due: async () => [] },
       forget: async () => {},
     } as unknown as Store,
     content,
