@@ -40,12 +40,13 @@ export async function connect(databaseUrl: string, alone: boolean): Promise<Data
     } as pg.CustomTypesConfig,
   });
   // An idle connection that the server closes is replaced by the next question; unheard, it would end the process.
-  pool.on('error', () => {});
+  pool.on('error', ignore);
+  // For its whole life: one that breaks says so again after it was given up.
+  pool.on('connect', (client) => client.on('error', ignore));
 
   async function transaction<T>(work: (client: Client) => Promise<T>): Promise<T> {
     const client = await pool.connect();
     let broken = false;
-    client.on('error', ignore);
     try {
       await client.query('BEGIN');
       const result = await work(client);
@@ -57,7 +58,6 @@ export async function connect(databaseUrl: string, alone: boolean): Promise<Data
       });
       throw error;
     } finally {
-      client.off('error', ignore);
       client.release(broken);
     }
   }
