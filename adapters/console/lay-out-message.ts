@@ -56,7 +56,7 @@ export function asksFigure(message: OutgoingMessage): boolean {
   return askedFigure.has(message.facts.ask?.kind ?? '');
 }
 
-export function seatOf({ to }: OutgoingMessage): string {
+function seatOf({ to }: OutgoingMessage): string {
   if (to.kind !== 'desk') return to.kind;
   return to.caseId === null ? 'desk' : `desk ${to.caseId}`;
 }

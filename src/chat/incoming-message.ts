@@ -1,7 +1,7 @@
 // What a platform hands to the inbox: one message of one person, in the same shape whatever the platform.
 
 /** Owners are guided; staff sit at the workshop's desk. */
-export type Role = 'owner' | 'staff';
+type Role = 'owner' | 'staff';
 
 export type Body =
   | { kind: 'text'; text: string }

@@ -4,7 +4,7 @@ import { holds } from '../procedure/condition.ts';
 import type { Stage } from '../procedure/procedure.ts';
 import type { Bench } from './turn.ts';
 
-export function circumstancesOf({ setUp, machine }: Bench): Circumstances {
+function circumstancesOf({ setUp, machine }: Bench): Circumstances {
   return {
     answers: setUp.answers,
     passed: Object.fromEntries(Object.entries(setUp.passed).filter(([, how]) => how !== 'noted')),

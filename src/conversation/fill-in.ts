@@ -7,7 +7,7 @@ import { type Measure, measures } from '../procedure/vocabulary.ts';
 import { line } from './say.ts';
 
 /** A wire by its colours: plain, striped, or by its role where the colours are not known. */
-export function wireLine(machine: Machine, role: 'supply' | 'signal' | 'ground'): LineArgument {
+function wireLine(machine: Machine, role: 'supply' | 'signal' | 'ground'): LineArgument {
   const [base, stripe] = wireOf(machine, role);
   if (base === undefined) return line(`wire-${role}`);
   if (stripe === undefined) return line('wire-plain', { colour: line(`colour-${base}`) });

@@ -9,9 +9,9 @@ export interface Shelf {
 }
 
 /** Takes turns; brings content that another process pinned a set-up to, where a turn finds it missing. */
-export type Take = (arrival: Arrival) => Promise<void>;
+type Take = (arrival: Arrival) => Promise<void>;
 
-export function makeTake(store: Pick<Store, 'turn'>, decide: Decide, library?: Shelf): Take {
+function makeTake(store: Pick<Store, 'turn'>, decide: Decide, library?: Shelf): Take {
   return async (arrival) => {
     try {
       await store.turn(arrival, decide);

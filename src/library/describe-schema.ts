@@ -5,7 +5,7 @@ import type { Path } from './read-yaml.ts';
 const wrappers = new Set(['optional', 'default', 'prefault', 'nullable', 'nonoptional', 'readonly', 'catch']);
 
 /** Takes off what only says that a value may be left out. */
-export function unwrap(schema: $ZodType): $ZodTypes {
+function unwrap(schema: $ZodType): $ZodTypes {
   const def = (schema as $ZodTypes)._zod.def;
   if (wrappers.has(def.type)) return unwrap((def as { innerType: $ZodType }).innerType);
   if (def.type === 'lazy') return unwrap(def.getter());

@@ -4,7 +4,7 @@ import { lineStarts, placeAt } from './place-in-text.ts';
 import type { Place, Problem } from './problem.ts';
 
 /** A name that a message uses, and where. */
-export interface Mention extends Place {
+interface Mention extends Place {
   name: string;
 }
 

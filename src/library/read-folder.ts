@@ -66,7 +66,7 @@ export async function languagesIn(folder: string): Promise<string[]> {
 }
 
 /** Sorted, so that content loads the same on every machine; none where there is no such folder. */
-export async function namesIn(folder: string): Promise<string[]> {
+async function namesIn(folder: string): Promise<string[]> {
   try {
     return (await readdir(folder)).sort();
   } catch (error) {

@@ -13,10 +13,10 @@ import {
 /** Where a stage can lead: to another one, to the end, or out of the procedure's hands to a person. */
 export type Way = Stage | 'end' | 'person';
 
-export type Certainty = 'never' | 'maybe' | 'always';
+type Certainty = 'never' | 'maybe' | 'always';
 
 /** Whether a stage applies, as far as the machine alone tells; null stands for any machine. */
-export function certaintyOf(stage: Stage, machine: Machine | null): Certainty {
+function certaintyOf(stage: Stage, machine: Machine | null): Certainty {
   return all(stage.when.map((condition) => holdsFor(condition, machine)));
 }
 

@@ -1,7 +1,7 @@
 // What moving a part does to the reading on this machine, learned from the moves made so far; for the next move.
 import { median, robustSpread } from './median.ts';
 
-export type Sense = 1 | -1 | 0;
+type Sense = 1 | -1 | 0;
 
 /** What content says of the part before anything was tried. `sense` 0: which way raises the reading is not known. */
 export interface Prior {

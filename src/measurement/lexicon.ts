@@ -91,7 +91,7 @@ export interface FlagSlot {
   slot: number;
 }
 
-export interface FlagPattern {
+interface FlagPattern {
   flag: string;
   slots: number;
   unless: number;
@@ -134,7 +134,7 @@ function bothMeanings(a: Meaning, b: Meaning): Meaning {
   };
 }
 
-export function phraseWords(phrase: string): string[] {
+function phraseWords(phrase: string): string[] {
   return tokenise(foldText(phrase)).map(({ text }) => text);
 }
 

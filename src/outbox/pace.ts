@@ -9,7 +9,7 @@ export interface Pacing {
 }
 
 /** One message each `gapMs`, but for a burst of so many. */
-export interface Rate {
+interface Rate {
   gapMs: number;
   burst: number;
 }

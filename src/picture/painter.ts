@@ -4,7 +4,7 @@ import type { PaintAnswer, PaintRequest } from './paint-worker.ts';
 
 export type { PaintRequest } from './paint-worker.ts';
 
-export interface Painted {
+interface Painted {
   png: Uint8Array;
   alternative: string;
 }

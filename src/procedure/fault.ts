@@ -10,7 +10,7 @@ const spread = z.number().min(0).default(0);
  * What the meter would show, told from what the healthy machine would show (`signal`) and the sensor's supply.
  * `spread` is a standard deviation, `give` a half-width within which all values are alike.
  */
-export const predictorSchema = z.discriminatedUnion('kind', [
+const predictorSchema = z.discriminatedUnion('kind', [
   /** The healthy machine's figure, rightly set or not. */
   z.strictObject({ kind: z.literal('same'), share: share.default(1), spread }),
   /** The healthy machine's figure, and set as it should be. */
@@ -90,7 +90,7 @@ export const layers = [
   'engine',
 ] as const;
 
-export const sweepShapes = ['rising', 'falling', 'flat', 'broken', 'not-back'] as const;
+const sweepShapes = ['rising', 'falling', 'flat', 'broken', 'not-back'] as const;
 export type SweepShape = (typeof sweepShapes)[number];
 
 export const priorSets = ['complaint', 'odd-reading'] as const;
@@ -99,7 +99,7 @@ export type PriorSet = (typeof priorSets)[number];
 /** Of a thousand complaints, and of a thousand odd readings, so many are this. */
 const prior = z.strictObject({ complaint: z.number().min(0), 'odd-reading': z.number().min(0) });
 
-export const faultSchema = z.strictObject({
+const faultSchema = z.strictObject({
   id,
   /** The row of the signature table it stands for, null where there is none. */
   row: z.string().nullable(),
@@ -135,10 +135,10 @@ export type Fault = z.infer<typeof faultSchema>;
  * A question with buttons. The first answer is the ordinary, healthy one; `usual` holds for faults that do not say
  * otherwise, and `slips` is how many answers are given at random. "Don't know" is always offered beside them.
  */
-export const questionSchema = z.strictObject({ id, usual: z.record(id, share), slips: share.default(0.08) });
-export type Question = z.infer<typeof questionSchema>;
+const questionSchema = z.strictObject({ id, usual: z.record(id, share), slips: share.default(0.08) });
+type Question = z.infer<typeof questionSchema>;
 
-export const checkSchema = z.strictObject({
+const checkSchema = z.strictObject({
   id,
   do: z.array(z.string()).default([]),
   /** What puts things back before the straight path goes on. */
@@ -162,7 +162,7 @@ export const checkSchema = z.strictObject({
 export type Check = z.infer<typeof checkSchema>;
 
 /** Two causes that come together often enough to be thought of at once. */
-export const pairSchema = z.strictObject({ of: z.tuple([id, id]), prior });
+const pairSchema = z.strictObject({ of: z.tuple([id, id]), prior });
 export type Pair = z.infer<typeof pairSchema>;
 
 /** One file of `content/faults`; the lists of all files together are the fault content. */
@@ -179,7 +179,7 @@ export type FaultContent = z.infer<typeof faultFileSchema>;
 export const nothingWrong = 'nothing-wrong';
 export const unknownCause = 'unknown';
 /** The answer that says nothing. */
-export const dontKnow = 'dont-know';
+const dontKnow = 'dont-know';
 
 export function joinFaultFiles(files: readonly FaultContent[]): FaultContent {
   return {
@@ -191,7 +191,7 @@ export function joinFaultFiles(files: readonly FaultContent[]): FaultContent {
 }
 
 /** Why a person is called; each has words under `call-…`. */
-export const callReasons = ['unknown-cause', 'not-for-an-owner', 'nothing-left', 'look-alike'] as const;
+const callReasons = ['unknown-cause', 'not-for-an-owner', 'nothing-left', 'look-alike'] as const;
 export type CallReason = (typeof callReasons)[number];
 
 /** The answers to a check's question have words; those of a procedure's own question are the procedure's. */

@@ -3,7 +3,7 @@ import { z } from 'zod';
 import type { Window } from '../measurement/window.ts';
 
 /** Where a figure comes from, so that the desk can weigh it. */
-export const sourceSchema = z.enum(['manual', 'workshop', 'common-practice', 'owner']);
+const sourceSchema = z.enum(['manual', 'workshop', 'common-practice', 'owner']);
 
 export const targetSchema = z
   .strictObject({

@@ -21,7 +21,7 @@ export interface TipState {
 }
 
 /** What a member of the desk was shown, and may now confirm. */
-export interface Shown {
+interface Shown {
   tip: string;
   text: string;
   at: number;
@@ -38,7 +38,7 @@ export interface TipsState {
 
 export const mostPosts = 12;
 
-export const newTips = (): TipsState => ({ version: 1, said: 0, heard: 0, tips: {}, shown: null });
+const newTips = (): TipsState => ({ version: 1, said: 0, heard: 0, tips: {}, shown: null });
 
 /** A copy of the stored state, to be worked on. */
 export function readTips(stored: unknown): TipsState {
