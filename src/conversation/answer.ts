@@ -14,9 +14,8 @@ import { askBack, confirmHeard } from './hear-reading.ts';
 import { decideLink } from './menu.ts';
 import { answerCheck, followOdd } from './odd-reading.ts';
 import { follow } from './outcome.ts';
-import { restate } from './restate.ts';
 import { afterActions } from './rig.ts';
-import { carry, line } from './say.ts';
+import { carry, line, sayAgain } from './say.ts';
 import { firstFound } from './state.ts';
 import { benchOf, type Turn } from './turn.ts';
 import { suspect, weighAnswer } from './weigh-evidence.ts';
@@ -38,17 +37,17 @@ export function choose(turn: Turn, choice: string): void {
       if (choice === 'restore') return startWayBack(turn);
       if (choice === 'leave') return leaveAsIs(turn);
       setUp.step = { kind: 'stage' };
-      if (setUp.held) return restate(turn);
+      if (setUp.held) return sayAgain(turn);
       return askStage(turn);
     case 'way-back':
       return wayBackDone(turn);
     case 'check': {
       const ask = checkById(bench, step.check)?.ask;
-      return ask?.kind === 'choice' ? answerCheck(turn, ask.question, choice) : restate(turn);
+      return ask?.kind === 'choice' ? answerCheck(turn, ask.question, choice) : sayAgain(turn);
     }
     case 'turned':
     case 'fixed':
-      return restate(turn);
+      return sayAgain(turn);
     case 'stage':
       break;
   }
@@ -93,7 +92,7 @@ export function answerNumber(turn: Turn, heard: Heard, typed: string): void {
     const [low, high] = target?.asked?.between ?? (middle === null ? [0, 5] : [middle * 0.5, middle * 1.6]);
     if (value < low || value > high) {
       carry(turn, [line('figure-out-of-reach', { low, high, unit: unitSaid(unitOf(ask.target)) })]);
-      return restate(turn);
+      return sayAgain(turn);
     }
     setUp.manual[ask.target] = value;
     carry(turn, [
@@ -139,7 +138,7 @@ function countIn(typed: string): number | null {
 function tellJumping(turn: Turn): void {
   const bench = benchOf(turn);
   const awaited = awaitedOf(bench);
-  if (!awaited) return restate(turn);
+  if (!awaited) return sayAgain(turn);
   const middle = bench.setUp.loop?.before ?? firstFound(bench.setUp, 'signal-idle@as-found')?.value ?? 0.6;
   const seen = { kind: 'range', low: middle - 0.05, high: middle + 0.05, resolution: 0.001 } as const;
   followOdd(turn, bench, awaited, seen, {

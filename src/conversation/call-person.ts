@@ -4,8 +4,7 @@ import { type Case, canReopen, enter, isOpen, isTaken, newCase, reopen } from '.
 import { remindNext } from '../desk/remind.ts';
 import { canPutBack } from './give-up.ts';
 import { holdSetUp, isHandsOff } from './held.ts';
-import { restate } from './restate.ts';
-import { caseFact, line, say } from './say.ts';
+import { caseFact, line, say, sayAgain } from './say.ts';
 import { tellWhen } from './tell-when.ts';
 import type { Turn } from './turn.ts';
 
@@ -42,7 +41,7 @@ export function callPerson(turn: Turn, call: Call): void {
     facts: { case: caseFact(turn, one) },
     buttons: wayBack ? [{ id: 'put-back', label: line('called-put-back') }] : [],
   });
-  if (setUp && goesOn) restate(turn);
+  if (setUp && goesOn) sayAgain(turn);
 }
 
 function called(turn: Turn): Line[] {

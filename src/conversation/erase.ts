@@ -2,8 +2,7 @@
 
 import { isOpen } from '../desk/case.ts';
 import { blankCard } from './desk-card.ts';
-import { restate } from './restate.ts';
-import { line, say } from './say.ts';
+import { line, say, sayAgain } from './say.ts';
 import type { Turn } from './turn.ts';
 
 export function askErase(turn: Turn): void {
@@ -20,7 +19,7 @@ export function askErase(turn: Turn): void {
 
 export function decideErase(turn: Turn, yes: boolean): void {
   turn.state.erasing = false;
-  if (!yes) return restate(turn);
+  if (!yes) return sayAgain(turn);
   turn.erase = true;
   const { case: one } = turn.state;
   // Whoever is in the middle of it learns why it is gone; the card no longer says whose it was.

@@ -3,8 +3,7 @@
 import type { Heard } from '../measurement/heard.ts';
 import { confirmHeard, hearReading } from './hear-reading.ts';
 import { sayHeld } from './held.ts';
-import { restate } from './restate.ts';
-import { sayCarried } from './say.ts';
+import { sayAgain, sayCarried } from './say.ts';
 import { answerAsked } from './staff-ask.ts';
 import type { Turn } from './turn.ts';
 
@@ -15,7 +14,7 @@ export function hearBesideStaff(turn: Turn, heard: Heard, text: string): void {
   if (!setUp || !asked) return;
   if (heard.kind === 'word') {
     const { word } = heard;
-    if (word === 'repeat' || word === 'help') return restate(turn);
+    if (word === 'repeat' || word === 'help') return sayAgain(turn);
     if (setUp.heard) return word === 'yes' || word === 'no' ? confirmHeard(turn, word === 'yes') : undefined;
     if (asked.cautions.length > 0 && (word === 'yes' || word === 'done')) {
       return answerAsked(turn, asked, 'done');

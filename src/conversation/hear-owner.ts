@@ -17,8 +17,7 @@ import { askBack, hearReading } from './hear-reading.ts';
 import { isHandsOff, isHeld, sayHeld } from './held.ts';
 import { chooseInMenu, decideLink, followLink, showMenu, typedChoice } from './menu.ts';
 import { raiseFlag } from './raise-flag.ts';
-import { restate } from './restate.ts';
-import { carry, line, say, sayCarried } from './say.ts';
+import { carry, line, say, sayAgain, sayCarried } from './say.ts';
 import { steer } from './steer.ts';
 import { isTooMuch } from './too-much.ts';
 import { benchOf, type Turn } from './turn.ts';
@@ -43,12 +42,12 @@ export function hearOwner(turn: Turn, message: IncomingMessage): void {
       relayToDesk(turn, message);
       if (isTaken(state.case)) return;
       carry(turn, [line(isOpen(state.case) ? 'picture-passed-on' : 'picture-kept')]);
-      return state.setUp && !isHeld(state.setUp) ? restate(turn) : sayCarried(turn);
+      return state.setUp && !isHeld(state.setUp) ? sayAgain(turn) : sayCarried(turn);
     case 'edited':
       relayToDesk(turn, message);
       if (isTaken(state.case)) return;
       carry(turn, [line('edited')]);
-      return state.setUp ? restate(turn) : showMenu(turn);
+      return state.setUp ? sayAgain(turn) : showMenu(turn);
     case 'text':
       return hearText(turn, message, body.text, silent);
   }
@@ -147,7 +146,7 @@ function hearChoice(turn: Turn, choice: string, of: string | null): void {
   if (!isCurrent) {
     carry(turn, [line(state.setUp || state.menu ? 'button-stale' : 'button-over')]);
     if (isTaken(state.case)) return sayHeld(turn);
-    return state.setUp && isHeld(state.setUp) ? sayCarried(turn) : restate(turn);
+    return state.setUp && isHeld(state.setUp) ? sayCarried(turn) : sayAgain(turn);
   }
   if (state.erasing) return decideErase(turn, choice === 'yes');
   if (isTaken(state.case)) return pressBesideStaff(turn, choice);
@@ -167,5 +166,5 @@ export function comeBack(turn: Turn): void {
   setUp.heard = null;
   setUp.rig = { ...setUp.rig, awake: false, awakeSince: null, engine: 'off' };
   carry(turn, [line('come-back'), ...(setUp.rig.probes === 'none' ? [] : [line('come-back-pins')])]);
-  restate(turn);
+  sayAgain(turn);
 }

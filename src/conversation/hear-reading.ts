@@ -3,8 +3,7 @@
 import type { Heard } from '../measurement/heard.ts';
 import { awaitedOf } from './awaited.ts';
 import { figure, unitOf, unitSaid } from './fill-in.ts';
-import { restate } from './restate.ts';
-import { carry, line, say } from './say.ts';
+import { carry, line, say, sayAgain } from './say.ts';
 import { takeSeen, widestFlicker } from './take-reading.ts';
 import { benchOf, type Turn } from './turn.ts';
 
@@ -86,5 +85,5 @@ export function confirmHeard(turn: Turn, yes: boolean): void {
 /** Something that was not a reading: one line says why, and the number is asked for again. */
 export function askBack(turn: Turn, why: string): void {
   carry(turn, [line(why)]);
-  restate(turn);
+  sayAgain(turn);
 }

@@ -4,8 +4,7 @@ import { machinesFor, proceduresOffered } from '../procedure/content.ts';
 import { inLanguage } from '../procedure/localised.ts';
 import { checkCode } from './check-code.ts';
 import { enterStage } from './enter-stage.ts';
-import { restate } from './restate.ts';
-import { carry, line, say } from './say.ts';
+import { carry, line, say, sayAgain } from './say.ts';
 import { newSetUp } from './state.ts';
 import type { Turn } from './turn.ts';
 
@@ -92,11 +91,11 @@ export function followLink(turn: Turn, procedure: string | null, machine: string
       !known ||
       (state.setUp.procedure === procedure && (machine === null || state.setUp.machine === machine))
     ) {
-      return restate(turn);
+      return sayAgain(turn);
     }
     if (!fits || machine === null) {
       carry(turn, [line('link-unknown')]);
-      return restate(turn);
+      return sayAgain(turn);
     }
     state.offered = { procedure, machine };
     return askReplace(turn);
@@ -130,7 +129,7 @@ export function decideLink(turn: Turn, choice: string): void {
     if (state.setUp && state.setUp.touched.length > 0) carry(turn, [line('link-left-as-is')]);
     return openSetUp(turn, offered.procedure, offered.machine);
   }
-  restate(turn);
+  sayAgain(turn);
 }
 
 function openSetUp(turn: Turn, procedure: string, machine: string): void {

@@ -50,6 +50,11 @@ export function say(turn: Turn, message: Message): void {
   });
 }
 
+/** What is awaited is said again, last of all: `restate` does it, once, when the message is dealt with. */
+export function sayAgain(turn: Turn): void {
+  turn.again = true;
+}
+
 /** What is carried and has found no message is said by itself. */
 export function sayCarried(turn: Turn): void {
   if (turn.carried.length > 0) say(turn, { lines: [] });

@@ -2,8 +2,7 @@
 import { giveBack } from '../desk/case.ts';
 import { enterNext, jumpAhead } from './enter-stage.ts';
 import { showMenu } from './menu.ts';
-import { restate } from './restate.ts';
-import { carry, caseFact, line } from './say.ts';
+import { carry, caseFact, line, sayAgain } from './say.ts';
 import { answer, holds, type Seat } from './seat.ts';
 import { benchOf, type Turn } from './turn.ts';
 
@@ -31,10 +30,10 @@ function goOn(turn: Turn, goTo: string | null): void {
   if (Object.keys(setUp.readings).length > 0) carry(turn, [line('given-back-fresh')]);
   if (goTo !== null) return jumpAhead(turn, goTo);
   const { step } = setUp;
-  if (step.kind === 'way-back' || step.kind === 'give-up' || step.kind === 'cautions') return restate(turn);
+  if (step.kind === 'way-back' || step.kind === 'give-up' || step.kind === 'cautions') return sayAgain(turn);
   startAfresh(turn);
   if (setUp.passed[setUp.stage] === 'accepted') return enterNext(turn);
-  restate(turn);
+  sayAgain(turn);
 }
 
 /** What was turned is not turned again, and what was odd is judged anew: a person has seen to it. */

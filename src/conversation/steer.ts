@@ -9,8 +9,7 @@ import { enterStage } from './enter-stage.ts';
 import { giveUp } from './give-up.ts';
 import { askBack } from './hear-reading.ts';
 import { showMenu } from './menu.ts';
-import { restate } from './restate.ts';
-import { carry, line, say } from './say.ts';
+import { carry, line, say, sayAgain } from './say.ts';
 import { benchOf, type Turn } from './turn.ts';
 
 export function steer(turn: Turn, word: SteeringWord): void {
@@ -18,10 +17,10 @@ export function steer(turn: Turn, word: SteeringWord): void {
   if (word === 'human') return callPerson(turn, { reason: 'asked', goOn: true });
   if (word === 'help') {
     carry(turn, [line('help'), line('')]);
-    return restate(turn);
+    return sayAgain(turn);
   }
   const { setUp } = state;
-  if (!setUp) return state.offered && (word === 'yes' || word === 'no') ? restate(turn) : showMenu(turn);
+  if (!setUp) return state.offered && (word === 'yes' || word === 'no') ? sayAgain(turn) : showMenu(turn);
   // Whoever steers on keeps the set-up that is open.
   if (word === 'back' || word === 'pause' || word === 'stop') state.offered = null;
   switch (word) {
@@ -32,7 +31,7 @@ export function steer(turn: Turn, word: SteeringWord): void {
     case 'pause':
       return pause(turn);
     case 'stop':
-      if (setUp.step.kind === 'way-back') return restate(turn);
+      if (setUp.step.kind === 'way-back') return sayAgain(turn);
       return giveUp(turn);
     case 'yes':
     case 'done':
@@ -52,7 +51,7 @@ function where(turn: Turn): void {
       steps: procedure.stages.length,
     }),
   ]);
-  restate(turn);
+  sayAgain(turn);
 }
 
 /** "Done" and "yes" are the first button of a confirmation or of a yes-or-no; anywhere else a number or a choice is wanted. */

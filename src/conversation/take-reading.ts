@@ -21,9 +21,8 @@ import { type Limits, limitsFor } from './limits.ts';
 import { followOdd, giveToDesk, type Seen, stageHands, takeCheckReading } from './odd-reading.ts';
 import { follow } from './outcome.ts';
 import { pictureOfSweep } from './picture-subjects.ts';
-import { restate } from './restate.ts';
 import { afterActions } from './rig.ts';
-import { carry, line } from './say.ts';
+import { carry, line, sayAgain } from './say.ts';
 import { takeAsked } from './staff-ask.ts';
 import { judgeSweep } from './sweep.ts';
 import { type Bench, benchOf, type Turn } from './turn.ts';
@@ -43,7 +42,7 @@ export function takeSeen(turn: Turn, seen: Seen, typed: string, sure = false): v
   const bench = benchOf(turn);
   const { setUp } = bench;
   const awaited = awaitedOf(bench);
-  if (!awaited) return restate(turn);
+  if (!awaited) return sayAgain(turn);
   if (setUp.asked?.kind === 'reading') return takeAsked(turn, bench, setUp.asked, seen, typed);
   if (awaited.count > 1) return takeSeries(turn, bench, awaited, seen, typed);
   setUp.rig = afterActions(setUp.rig, setUp.doing, turn.scene.now);
@@ -269,7 +268,7 @@ function cannotTell(turn: Turn, needed: number | null, verdict: VerdictFact): vo
     return callPerson(turn, { reason: 'meter-too-coarse', goOn: false, first: lines });
   }
   carry(turn, lines, { verdict });
-  if (setUp.step.kind !== 'stage') return restate(turn);
+  if (setUp.step.kind !== 'stage') return sayAgain(turn);
   // The leads are in and the power is on: only what a hand holds is done again.
   askReading(turn, verdict.measure as Measure, stageHands(bench), []);
 }

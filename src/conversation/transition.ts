@@ -7,6 +7,7 @@ import { finishTurn } from './finish-turn.ts';
 import { hearOwner } from './hear-owner.ts';
 import { hearStaff } from './hear-staff.ts';
 import { type PackedState, unpackState } from './pack-state.ts';
+import { restate } from './restate.ts';
 import { caseFact, line, tellDesk } from './say.ts';
 import { type Conversation, newConversation, stateVersion } from './state.ts';
 import { type Scene, startTurn, type Turn } from './turn.ts';
@@ -47,6 +48,7 @@ export function transition(scene: Scene, state: Conversation | null, event: Even
       hearRefusal(turn, event);
       break;
   }
+  if (turn.again) restate(turn);
   finishTurn(turn);
   return turn;
 }

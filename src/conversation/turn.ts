@@ -79,6 +79,8 @@ export interface Turn {
   carried: Line[];
   carriedFacts: Facts;
   carriedPicture: PictureRequest | null;
+  /** What is awaited of the owner is said again, when all else is said. */
+  again: boolean;
   /** The owner asked to be forgotten. */
   erase: boolean;
   /** The case as it was when the turn began, as text. */
@@ -104,6 +106,7 @@ export function startTurn(scene: Scene, state: Conversation): Turn {
     carried: [],
     carriedFacts: {},
     carriedPicture: null,
+    again: false,
     erase: false,
     caseWas: JSON.stringify(state.case),
   };
