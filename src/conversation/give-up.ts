@@ -2,7 +2,7 @@
 import type { Facts, Line } from '../chat/facts.ts';
 import type { Action, Part } from '../procedure/vocabulary.ts';
 import { parts } from '../procedure/vocabulary.ts';
-import { doLines, doneButton } from './ask-stage.ts';
+import { doLines, doneButton } from './ask-reading.ts';
 import { endUnset } from './end-set-up.ts';
 import { partFillIn } from './fill-in.ts';
 import { afterActions } from './rig.ts';

@@ -1,9 +1,10 @@
 // What a message says the meter shows: repeated where it was repaired or bare, sent back where it is none; for the owner's answers.
 
 import type { Heard } from '../measurement/heard.ts';
+import { askBack, askHeard } from './ask-back.ts';
 import { awaitedOf } from './awaited.ts';
 import { figure, unitOf, unitSaid } from './fill-in.ts';
-import { carry, line, say, sayAgain } from './say.ts';
+import { carry, line } from './say.ts';
 import { takeSeen, widestFlicker } from './take-reading.ts';
 import { benchOf, type Turn } from './turn.ts';
 
@@ -60,19 +61,6 @@ export function hearReading(turn: Turn, heard: Heard, typed: string): void {
   askBack(turn, 'unclear-nothing-understood');
 }
 
-export function askHeard(turn: Turn, heard: { value: number; resolution: number }): void {
-  const bench = benchOf(turn);
-  const unit = unitOf(awaitedOf(bench)?.measure ?? '');
-  say(turn, {
-    lines: [line('heard-question', { value: figure(heard.value, heard.resolution), unit: unitSaid(unit) })],
-    facts: { heard: { value: heard.value, unit }, ask: { kind: 'choice', question: 'heard' } },
-    buttons: [
-      { id: 'yes', label: line('button-yes') },
-      { id: 'no', label: line('button-no') },
-    ],
-  });
-}
-
 export function confirmHeard(turn: Turn, yes: boolean): void {
   const { setUp } = benchOf(turn);
   const { heard } = setUp;
@@ -80,10 +68,4 @@ export function confirmHeard(turn: Turn, yes: boolean): void {
   if (!heard || !yes) return askBack(turn, 'send-again');
   if (heard.bare) setUp.bareSettled = setUp.stage;
   takeSeen(turn, { kind: 'value', value: heard.value, resolution: heard.resolution }, `${heard.value}`, true);
-}
-
-/** Something that was not a reading: one line says why, and the number is asked for again. */
-export function askBack(turn: Turn, why: string): void {
-  carry(turn, [line(why)]);
-  sayAgain(turn);
 }

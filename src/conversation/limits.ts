@@ -76,3 +76,9 @@ export function middleOf({ low, high }: Window): number | null {
   if (low === null || high === null) return low ?? high;
   return (low + high) / 2;
 }
+
+/** The limits of the reading that the stage itself asks for; null where it asks none, or has nothing to hold it against. */
+export function stageLimits(bench: Bench): Limits | null {
+  const { ask } = bench.stage;
+  return ask && 'reading' in ask ? limitsFor(bench, ask.reading, ask.at ?? null) : null;
+}

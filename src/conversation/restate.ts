@@ -1,10 +1,10 @@
 // Says again what is awaited, whatever it is; for repeat, help, coming back, and everything that interrupts.
 
 import { askAgainInLoop } from './adjust.ts';
+import { askHeard } from './ask-back.ts';
 import { askStage } from './ask-stage.ts';
 import { showCautions } from './enter-stage.ts';
 import { askGiveUp, askWayBack } from './give-up.ts';
-import { askHeard } from './hear-reading.ts';
 import { isHeld, sayHeld } from './held.ts';
 import { askReplace, showMenu } from './menu.ts';
 import { askCheckAgain } from './odd-reading.ts';

@@ -2,7 +2,7 @@
 import type { Line, MoveFact } from '../chat/facts.ts';
 import { roundInward, type Window } from '../measurement/window.ts';
 import { type Action, type Part, parts } from '../procedure/vocabulary.ts';
-import { askReading } from './ask-stage.ts';
+import { askReading } from './ask-reading.ts';
 import { figure, partFillIn } from './fill-in.ts';
 import { line } from './say.ts';
 import type { Bench, Turn } from './turn.ts';

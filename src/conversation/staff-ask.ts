@@ -1,7 +1,7 @@
 // A measure or a check that staff have the program ask: cautions first, then the owner's answer, judged and told to the desk.
 
 import type { Facts } from '../chat/facts.ts';
-import { doLines, doneButton } from './ask-stage.ts';
+import { doLines, doneButton } from './ask-reading.ts';
 import { checkById } from './checks.ts';
 import { asideOf, judgeForDesk, limitsLine, nameOfReading, resultLine, seenLine } from './desk-judge.ts';
 import { unitOf, unitSaid } from './fill-in.ts';
