@@ -68,6 +68,38 @@ test('nothing of ours goes round in a ring from folder to folder', () => {
   for (const folder of Object.keys(allowed)) expect(reaches(folder)).not.toContain(folder);
 });
 
+test('no file leads back to itself: a message goes one way through the code', () => {
+  const leadsTo = new Map(
+    sources.map((file) => [
+      file,
+      readImports(read(file)).flatMap(({ from, typesOnly }) =>
+        typesOnly || !from?.startsWith('.') ? [] : [join(dirname(file), from)],
+      ),
+    ]),
+  );
+  expect(ringsOf(leadsTo)).toEqual([]);
+  const ring = new Map([
+    ['a.ts', ['b.ts']],
+    ['b.ts', ['c.ts']],
+    ['c.ts', ['b.ts']],
+  ]);
+  expect(ringsOf(ring)).toEqual(['b.ts > c.ts > b.ts']);
+});
+
+/** Every way from a file back to itself, as names joined by arrows; each file is gone through once. */
+function ringsOf(leadsTo: ReadonlyMap<string, readonly string[]>): string[] {
+  const rings: string[] = [];
+  const settled = new Set<string>();
+  const follow = (file: string, way: readonly string[]): void => {
+    if (way.includes(file)) rings.push([...way.slice(way.indexOf(file)), file].join(' > '));
+    if (settled.has(file) || way.includes(file)) return;
+    for (const next of leadsTo.get(file) ?? []) follow(next, [...way, file]);
+    settled.add(file);
+  };
+  for (const file of leadsTo.keys()) follow(file, []);
+  return rings;
+}
+
 describe('the reading of imports', () => {
   test.each<[string, string[]]>([
     ["import { z } from 'zod';", ['zod']],
