@@ -1,11 +1,11 @@
 // Holds what an owner typed against the machine's limits, for the eyes of the desk: read along, and asked for by staff.
 import type { Line, LineArgument, VerdictFact } from '../chat/facts.ts';
+import type { Seen } from '../diagnosis/evidence.ts';
 import { judge } from '../measurement/judge.ts';
 import { unknownMeter } from '../measurement/uncertainty.ts';
 import type { Measure } from '../procedure/vocabulary.ts';
 import { figure, unitOf } from './fill-in.ts';
 import { limitsFor, readingKey } from './limits.ts';
-import type { Seen } from './odd-reading.ts';
 import { line } from './say.ts';
 import type { Aside } from './state.ts';
 import type { Bench } from './turn.ts';

@@ -4,11 +4,11 @@ import type { IncomingMessage } from '../chat/incoming-message.ts';
 import { isOpen, isTaken, keepWords } from '../desk/case.ts';
 import { quoteName, quoteWords } from '../desk/quote.ts';
 import { remindNext } from '../desk/remind.ts';
+import type { Seen } from '../diagnosis/evidence.ts';
 import { hear } from '../measurement/hear.ts';
 import type { Unit } from '../measurement/unit.ts';
 import { judgeForDesk, limitsLine, nameOfReading, resultLine, seenLine } from './desk-judge.ts';
 import { unitOf, unitSaid } from './fill-in.ts';
-import type { Seen } from './odd-reading.ts';
 import { caseFact, line, tellDesk } from './say.ts';
 import { benchOf, type Turn } from './turn.ts';
 

@@ -4,8 +4,9 @@ import type { Heard } from '../measurement/heard.ts';
 import { askBack, askHeard } from './ask-back.ts';
 import { awaitedOf } from './awaited.ts';
 import { figure, unitOf, unitSaid } from './fill-in.ts';
+import { widestFlicker } from './judge-reading.ts';
 import { carry, line } from './say.ts';
-import { takeSeen, widestFlicker } from './take-reading.ts';
+import { takeSeen } from './take-reading.ts';
 import { benchOf, type Turn } from './turn.ts';
 
 export function hearReading(turn: Turn, heard: Heard, typed: string): void {

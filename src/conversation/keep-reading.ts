@@ -1,12 +1,12 @@
 // Puts a judged reading into words and facts, into the set-up and into the table of readings; for taking readings.
 
 import type { Facts, Line, VerdictFact } from '../chat/facts.ts';
+import type { Seen } from '../diagnosis/evidence.ts';
 import type { Judged } from '../measurement/judge.ts';
 import type { Window } from '../measurement/window.ts';
 import type { Awaited } from './awaited.ts';
 import { figure, unitOf, unitSaid } from './fill-in.ts';
 import { readingKey } from './limits.ts';
-import type { Seen } from './odd-reading.ts';
 import { carry, line } from './say.ts';
 import type { Kept } from './state.ts';
 import { type Bench, benchOf, type Turn } from './turn.ts';

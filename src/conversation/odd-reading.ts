@@ -20,8 +20,6 @@ import type { SetUp } from './state.ts';
 import { type Bench, benchOf, type Turn } from './turn.ts';
 import { bandsOf, beliefOf, observationOf, ownersCauses, suspect } from './weigh-evidence.ts';
 
-export type { Seen } from '../diagnosis/evidence.ts';
-
 /** So many detours at one stage, each thought to be over, and a person had better look. */
 const detoursEnough = 2;
 

@@ -1,11 +1,11 @@
 // A measure or a check that staff have the program ask: cautions first, then the owner's answer, judged and told to the desk.
 
 import type { Facts } from '../chat/facts.ts';
+import type { Seen } from '../diagnosis/evidence.ts';
 import { doLines, doneButton } from './ask-reading.ts';
 import { checkById } from './checks.ts';
 import { asideOf, judgeForDesk, limitsLine, nameOfReading, resultLine, seenLine } from './desk-judge.ts';
 import { unitOf, unitSaid } from './fill-in.ts';
-import type { Seen } from './odd-reading.ts';
 import { actionsToRead, afterActions } from './rig.ts';
 import { caseFact, line, say, tellDesk } from './say.ts';
 import type { Asked } from './state.ts';

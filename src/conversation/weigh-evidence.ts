@@ -1,14 +1,13 @@
 // What readings and answers say of the causes: weighed, summed up in the state, and told to owner and desk; for the readings and the detours.
 
 import type { CauseFact } from '../chat/facts.ts';
-import type { Band, Evidence, Observation } from '../diagnosis/evidence.ts';
+import type { Band, Evidence, Observation, Seen } from '../diagnosis/evidence.ts';
 import { addWeights, lastingWeights, likelihoods } from '../diagnosis/likelihoods.ts';
 import { plausible } from '../diagnosis/plausible.ts';
 import { type Belief, likelyCauses, posterior, priorsOf } from '../diagnosis/posterior.ts';
 import { measureIds, measures } from '../procedure/vocabulary.ts';
 import type { Awaited } from './awaited.ts';
 import { type Limits, limitsFor } from './limits.ts';
-import type { Seen } from './odd-reading.ts';
 import { firstFound } from './state.ts';
 import { sweepLimits } from './sweep.ts';
 import type { Bench } from './turn.ts';
