@@ -3,9 +3,13 @@ import type { Measure } from '../procedure/vocabulary.ts';
 import { checkById } from './checks.ts';
 import type { Bench } from './turn.ts';
 
-export interface Awaited {
+/** What a figure is a reading of. */
+export interface ReadingOf {
   measure: Measure;
   situation: string | null;
+}
+
+export interface Awaited extends ReadingOf {
   /** How many values are asked for in one message; 1 for a plain reading. */
   count: number;
 }

@@ -1,43 +1,21 @@
 // Holds what an owner typed against the machine's limits, for the eyes of the desk: read along, and asked for by staff.
 import type { Line, LineArgument, VerdictFact } from '../chat/facts.ts';
 import type { Seen } from '../diagnosis/evidence.ts';
-import { judge } from '../measurement/judge.ts';
-import { unknownMeter } from '../measurement/uncertainty.ts';
-import type { Measure } from '../procedure/vocabulary.ts';
-import { figure, unitOf } from './fill-in.ts';
+import type { ReadingOf } from './awaited.ts';
+import { figure } from './fill-in.ts';
 import { limitsFor, readingKey } from './limits.ts';
 import { line } from './say.ts';
 import type { Aside } from './state.ts';
 import type { Bench } from './turn.ts';
+import { implausible, judgeFigure, verdictOf } from './verdict.ts';
 
-/** What a verdict is spoken of; `null` where nothing is known to hold it against. */
-export function judgeForDesk(
-  bench: Bench,
-  measure: Measure,
-  situation: string | null,
-  seen: Seen,
-): VerdictFact | null {
-  const limits = limitsFor(bench, measure, situation);
-  const unit = unitOf(measure);
-  if (seen.kind !== 'value') {
-    const low = limits?.window.low ?? null;
-    const high = limits?.window.high ?? null;
-    const value = seen.kind === 'range' ? (seen.low + seen.high) / 2 : null;
-    return { result: 'implausible', measure, unit, value, low, high };
+/** `null` where nothing is known to hold it against. */
+export function judgeForDesk(bench: Bench, awaited: ReadingOf, seen: Seen): VerdictFact | null {
+  const limits = limitsFor(bench, awaited.measure, awaited.situation);
+  if (seen.kind !== 'value' && seen.kind !== 'range') {
+    return implausible(awaited, seen, limits?.window ?? null);
   }
-  if (!limits) return null;
-  const acceptance = limits.target.guarded ? 'guarded' : 'simple';
-  const judged = judge(seen, limits.window, unknownMeter, { acceptance });
-  return {
-    result: judged.result === 'pass' || judged.result === 'unclear' ? judged.result : 'adjust',
-    measure,
-    unit,
-    value: seen.value,
-    low: judged.low,
-    high: judged.high,
-    resolution: seen.resolution,
-    conformance: Number(judged.conformance.toFixed(3)),
-  };
+  return limits && verdictOf(awaited, seen, judgeFigure(seen, limits.window, limits.target));
 }
 
 /** "low", "right", "makes no sense": how a verdict is called at the desk. */

@@ -72,7 +72,7 @@ function readAlong(turn: Turn, text: string): { lines: Line[]; verdict: VerdictF
         ? { kind: 'range', low: heard.low, high: heard.high, resolution: heard.resolution }
         : null;
   if (!seen) return { lines: [], verdict: null };
-  const verdict = judgeForDesk(bench, measure, situation, seen);
+  const verdict = judgeForDesk(bench, { measure, situation }, seen);
   const limits = verdict && limitsLine(verdict.low, verdict.high, seen.resolution);
   if (!verdict || !limits) return { lines: [], verdict: null };
   const shown = seenLine(seen, unitSaid(unitOf(measure)));

@@ -4,10 +4,8 @@ import { aboutOf } from './call-person.ts';
 import { showCard } from './desk-card.ts';
 import { asideOf } from './desk-judge.ts';
 import { readingKey } from './limits.ts';
-import type { Aside } from './state.ts';
+import { type Aside, keepAsides } from './state.ts';
 import type { Turn } from './turn.ts';
-
-const asidesKept = 8;
 
 export function finishTurn(turn: Turn): void {
   if (turn.erase) return;
@@ -35,5 +33,5 @@ function keepStruck({ state, taken }: Turn): void {
     const own = asideOf(reading.measure, reading.situation, reading.typed, null, { why, at });
     return [{ ...own, value: reading.value, low: reading.low, high: reading.high }];
   });
-  if (struck.length > 0) setUp.asides = [...setUp.asides, ...struck].slice(-asidesKept);
+  keepAsides(setUp, struck);
 }

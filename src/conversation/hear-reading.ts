@@ -4,10 +4,10 @@ import type { Heard } from '../measurement/heard.ts';
 import { askBack, askHeard } from './ask-back.ts';
 import { awaitedOf } from './awaited.ts';
 import { figure, unitOf, unitSaid } from './fill-in.ts';
-import { widestFlicker } from './judge-reading.ts';
 import { carry, line } from './say.ts';
 import { takeSeen } from './take-reading.ts';
 import { benchOf, type Turn } from './turn.ts';
+import { widestFlicker } from './verdict.ts';
 
 export function hearReading(turn: Turn, heard: Heard, typed: string): void {
   const bench = benchOf(turn);

@@ -2,10 +2,7 @@
 
 import type { Line, VerdictFact } from '../chat/facts.ts';
 import type { Seen } from '../diagnosis/evidence.ts';
-import { judge } from '../measurement/judge.ts';
-import { judgeRange } from '../measurement/judge-range.ts';
 import { digitsSwapped } from '../measurement/slip.ts';
-import { unknownMeter } from '../measurement/uncertainty.ts';
 import type { Measure } from '../procedure/vocabulary.ts';
 import { advance, afterFixing } from './adjust.ts';
 import { askReading } from './ask-reading.ts';
@@ -13,24 +10,20 @@ import type { Awaited } from './awaited.ts';
 import { callPerson } from './call-person.ts';
 import { enterNext, passStage } from './enter-stage.ts';
 import { figure, unitOf, unitSaid } from './fill-in.ts';
-import { carryPass, digitForOthers, keep, outLine, record, verdictOf } from './keep-reading.ts';
+import { carryPass, digitForOthers, keep, outLine, record } from './keep-reading.ts';
 import { aimWindow } from './learn-loop.ts';
 import type { Limits } from './limits.ts';
 import { followOdd, giveToDesk, stageHands } from './odd-reading.ts';
 import { follow } from './outcome.ts';
 import { carry, line, sayAgain } from './say.ts';
 import { type Bench, benchOf, type Turn } from './turn.ts';
+import { type Figure, judgeFigure, noted, verdictOf } from './verdict.ts';
 import { suspectReading, weighMiss, weighWaver } from './weigh-evidence.ts';
 
-/** Wider than this a reading wanders, and no verdict can be told from it (V; common practice, no source). */
-export const widestFlicker = 0.004;
 /** Nobody having turned anything, a throttle that shuts comes back to within this (V; common practice, no source). */
 const steady = 0.004;
 /** So many readings in a row that cannot tell, and a person had better look. */
 const enoughUnclear = 3;
-
-/** What a reading comes as, once it is known to be one figure or one that moves. */
-export type Figure = Extract<Seen, { kind: 'value' | 'range' }>;
 
 export function judgeReading(
   turn: Turn,
@@ -41,7 +34,7 @@ export function judgeReading(
   typed: string,
 ): void {
   const { setUp, stage } = bench;
-  const judged = judgeFigure(bench, limits, seen);
+  const judged = judgeFigure(seen, aimWindow(bench, limits.window), limits.target);
   const verdict = verdictOf(awaited, seen, judged);
   record(turn, awaited, seen, typed, verdict);
   if (judged.result === 'wandering') return followOdd(turn, bench, awaited, seen, verdict);
@@ -62,14 +55,6 @@ export function judgeReading(
   if (setUp.step.kind === 'fixed') return afterFixing(turn, verdict, passed);
   if (passed) return stage.adjust && setUp.loop?.free ? advance(turn, verdict) : passStage(turn);
   followMiss(turn, bench, awaited, limits, seen, verdict);
-}
-
-function judgeFigure(bench: Bench, { window, target }: Limits, seen: Figure) {
-  const aim = aimWindow(bench, window);
-  const policy = { acceptance: target.guarded ? 'guarded' : 'simple' } as const;
-  return seen.kind === 'value'
-    ? judge(seen, aim, unknownMeter, policy)
-    : judgeRange(seen, widestFlicker, aim, unknownMeter, policy);
 }
 
 /** What would decide against the machine is read twice: a figure is easily mistyped. */
@@ -135,14 +120,7 @@ export function noteReading(
   seen: Seen & { kind: 'value' },
   typed: string,
 ): void {
-  const verdict: VerdictFact = {
-    result: 'pass',
-    measure: awaited.measure,
-    unit: unitOf(awaited.measure),
-    value: seen.value,
-    low: null,
-    high: null,
-  };
+  const verdict = noted(awaited, seen);
   record(turn, awaited, seen, typed, verdict);
   carryNoted(turn, verdict, seen.resolution);
   passStage(turn);

@@ -2,10 +2,8 @@
 
 import type { Facts, Line, VerdictFact } from '../chat/facts.ts';
 import type { Seen } from '../diagnosis/evidence.ts';
-import type { Judged } from '../measurement/judge.ts';
-import type { Window } from '../measurement/window.ts';
-import type { Awaited } from './awaited.ts';
-import { figure, unitOf, unitSaid } from './fill-in.ts';
+import type { ReadingOf } from './awaited.ts';
+import { figure, unitSaid } from './fill-in.ts';
 import { readingKey } from './limits.ts';
 import { carry, line } from './say.ts';
 import type { Kept } from './state.ts';
@@ -14,7 +12,7 @@ import { type Bench, benchOf, type Turn } from './turn.ts';
 export function keep(
   turn: Turn,
   { setUp }: Bench,
-  { measure, situation }: Awaited,
+  { measure, situation }: ReadingOf,
   verdict: VerdictFact,
   judged: { low: number | null; high: number | null },
   resolution: number,
@@ -46,45 +44,6 @@ export function digitForOthers({ machine }: Bench, measure: string): number {
     : 10 ** Math.floor(Math.log10(Math.min(...tolerances) / 2));
 }
 
-export function verdictOf(
-  { measure }: Awaited,
-  seen: Seen,
-  judged: Judged | (Omit<Judged, 'result'> & { result: 'wandering' }),
-): VerdictFact {
-  const result =
-    judged.result === 'pass' || judged.result === 'unclear'
-      ? judged.result
-      : judged.result === 'wandering'
-        ? 'implausible'
-        : 'adjust';
-  const verdict: VerdictFact = {
-    result,
-    measure,
-    unit: unitOf(measure),
-    value:
-      'value' in judged ? (judged as { value: number }).value : seen.kind === 'value' ? seen.value : null,
-    low: judged.low,
-    high: judged.high,
-    conformance: Number(judged.conformance.toFixed(3)),
-  };
-  if (seen.kind === 'value' || seen.kind === 'range') verdict.resolution = seen.resolution;
-  if (seen.kind === 'range') verdict.spread = Number((seen.high - seen.low).toPrecision(12));
-  return verdict;
-}
-
-export function implausible({ measure }: Awaited, seen: Seen, window: Window | null): VerdictFact {
-  const verdict: VerdictFact = {
-    result: 'implausible',
-    measure,
-    unit: unitOf(measure),
-    value: seen.kind === 'value' ? seen.value : seen.kind === 'range' ? (seen.low + seen.high) / 2 : null,
-    low: window?.low ?? null,
-    high: window?.high ?? null,
-  };
-  if (seen.kind === 'range') verdict.spread = Number((seen.high - seen.low).toPrecision(12));
-  return verdict;
-}
-
 export function carryPass(turn: Turn, bench: Bench, verdict: VerdictFact, resolution: number): void {
   const value = figure(verdict.value ?? 0, resolution);
   const facts: Facts = { verdict };
@@ -110,7 +69,7 @@ export function outLine(verdict: VerdictFact, resolution: number): Line {
 
 export function record(
   turn: Turn,
-  { measure, situation }: Awaited,
+  { measure, situation }: ReadingOf,
   seen: Seen,
   typed: string,
   verdict: VerdictFact,

@@ -6,13 +6,13 @@ import { doLines, doneButton } from './ask-reading.ts';
 import { checkById } from './checks.ts';
 import { asideOf, judgeForDesk, limitsLine, nameOfReading, resultLine, seenLine } from './desk-judge.ts';
 import { unitOf, unitSaid } from './fill-in.ts';
+import { record } from './keep-reading.ts';
 import { actionsToRead, afterActions } from './rig.ts';
 import { caseFact, line, say, tellDesk } from './say.ts';
-import type { Asked } from './state.ts';
+import { type Asked, keepAsides } from './state.ts';
 import { type Bench, benchOf, type Turn } from './turn.ts';
+import { noted } from './verdict.ts';
 import { weighAnswer } from './weigh-evidence.ts';
-
-const asidesKept = 8;
 
 /** What was asked, said or said again. */
 export function sayAsked(turn: Turn, asked: Asked): void {
@@ -105,25 +105,13 @@ export function takeAsked(
   setUp.doing = [];
   setUp.asked = null;
   setUp.wakes = 0;
-  const verdict = judgeForDesk(bench, measure, situation, seen);
-  turn.state.taken += 1;
-  turn.taken.push({
-    setUp: setUp.code,
-    stage: setUp.stage,
-    measure,
-    situation,
-    typed,
-    value: seen.kind === 'value' ? seen.value : (verdict?.value ?? null),
-    low: verdict?.low ?? null,
-    high: verdict?.high ?? null,
-    result: verdict?.result ?? 'pass',
-    struck: null,
-    at: turn.scene.now,
-  });
+  const awaited = { measure, situation };
+  const verdict = judgeForDesk(bench, awaited, seen);
+  record(turn, awaited, seen, typed, verdict ?? noted(awaited, seen));
   const digit = seen.kind === 'value' ? seen.resolution : 0.001;
   const own = asideOf(measure, situation, typed, verdict, { why: 'asked', at: turn.state.taken });
   if (seen.kind === 'value') Object.assign(own, { value: seen.value, resolution: digit });
-  setUp.asides = [...setUp.asides, own].slice(-asidesKept);
+  keepAsides(setUp, [own]);
   const unit = unitOf(measure);
   const shown = seenLine(seen, unitSaid(unit));
   say(turn, { lines: [line('asked-noted', { shown, name: asked.by })] });

@@ -242,3 +242,10 @@ export function newSetUp(
 export function firstFound({ found, readings }: SetUp, key: string): Kept | undefined {
   return found[key] ?? readings[key];
 }
+
+/** Enough for the desk to see what went before. */
+const asidesKept = 8;
+
+export function keepAsides(setUp: SetUp, more: readonly Aside[]): void {
+  setUp.asides = [...setUp.asides, ...more].slice(-asidesKept);
+}

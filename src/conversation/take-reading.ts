@@ -6,7 +6,7 @@ import { isAsleep, wakeAgain } from './asleep.ts';
 import { type Awaited, awaitedOf } from './awaited.ts';
 import { checkById } from './checks.ts';
 import { judgeReading, noteReading } from './judge-reading.ts';
-import { implausible, record } from './keep-reading.ts';
+import { record } from './keep-reading.ts';
 import { noteTrial } from './learn-loop.ts';
 import { limitsFor } from './limits.ts';
 import { followOdd, takeCheckReading } from './odd-reading.ts';
@@ -16,6 +16,7 @@ import { isSlipAway } from './slip-of-fingers.ts';
 import { takeAsked } from './staff-ask.ts';
 import { takeSeries } from './take-series.ts';
 import { type Bench, benchOf, type Turn } from './turn.ts';
+import { implausible } from './verdict.ts';
 import { clearOdd, isOdd } from './weigh-evidence.ts';
 
 /** `sure`: the owner has confirmed this very figure. */
