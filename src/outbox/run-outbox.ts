@@ -53,7 +53,7 @@ export function makeOutbox(options: OutboxOptions): RunningOutbox {
         await record({ kind: 'sent', row: row.row, at: clock(), progress: outcome.progress });
         return;
       }
-      if (outcome.tried) report(`to be tried again: ${outcome.why}`, row);
+      if (outcome.tried || outcome.why !== row.lastError) report(`to be tried again: ${outcome.why}`, row);
       const attempts = row.attempts + (outcome.tried ? 1 : 0);
       const { why: error, progress } = outcome;
       await record({

@@ -57,13 +57,13 @@ export function makeSendRow(options: SendOptions): (row: OutboxRow) => Promise<R
       const outcome = await trySending(adapter, { message, picture, sentParts, perhapsSent });
       if (outcome.kind === 'sent') {
         progress[adapter.name] = { parts: outcome.platformIds, whole: true };
-      } else if (outcome.kind === 'refused' || row.attempts + 1 >= mostAttempts) {
+      } else if (outcome.kind === 'refused' || (isTry(outcome) && row.attempts + 1 >= mostAttempts)) {
         refusals.push(`${adapter.name}: ${outcome.why}`);
       } else {
         progress[adapter.name] = { parts: outcome.sentParts, whole: false };
         const wait = outcome.waitMs ?? backOff(row.attempts);
         if (outcome.scope === 'platform') heldUntil.set(adapter.name, clock() + wait);
-        delays.push({ waitMs: wait, tried: true, why: `${adapter.name}: ${outcome.why}` });
+        delays.push({ waitMs: wait, tried: isTry(outcome), why: `${adapter.name}: ${outcome.why}` });
       }
     }
     if (delays.length > 0) {
@@ -87,6 +87,9 @@ export function makeSendRow(options: SendOptions): (row: OutboxRow) => Promise<R
     return Math.max(0, held, pacing?.wait(adapter, to, now) ?? 0);
   }
 }
+
+/** A platform that says when to come again has refused nothing: it counts as no try. */
+const isTry = (outcome: SendOutcome & { kind: 'retry' }): boolean => outcome.waitMs === null;
 
 /** An owner's platform may come back; a desk or a channel that is not set up has no reader, and nothing to wait for. */
 function nobodyServes(to: Destination, progress: OutboxRow['progress']): RowOutcome {

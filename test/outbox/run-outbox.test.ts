@@ -103,8 +103,21 @@ describe('what is queued', () => {
     now += 1;
     await outbox.drain();
     expect(platform.texts().slice(2)).toEqual(['1: a', '2: b', '2 is even']);
-    expect(platform.sent[2]).toMatchObject({ sentParts: ['part 1'], perhapsSent: true });
+    expect(platform.sent[2]).toMatchObject({ sentParts: ['part 1'], perhapsSent: false });
     expect(platform.sent[3]).toMatchObject({ sentParts: [], perhapsSent: false });
+  });
+
+  test('is not given up, however often a busy platform says when to come again', async () => {
+    await say('o1', 'a');
+    const outbox = outboxWith();
+    for (let time = 0; time < 150; time += 1) {
+      platform.answers.push(later(1000, 'chat'));
+      await outbox.drain();
+      now += 1000;
+    }
+    expect(platform.texts()).toEqual([]);
+    await outbox.drain();
+    expect(platform.texts()).toEqual(['1: a']);
   });
 
   test('is held back for every chat where the whole platform wants a pause', async () => {
