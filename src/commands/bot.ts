@@ -1,15 +1,13 @@
 // `npm run bot`: starts Telegram, Discord or both, as the environment says, and ends with a code that tells why.
 import { join } from 'node:path';
 import { parseArgs } from 'node:util';
-import { loadContent } from '../library/load-content.ts';
-import { formatProblem } from '../library/problem.ts';
 import { openStore } from '../store/open-store.ts';
 import { StoreTrouble } from '../store/store.ts';
 import { exitCodes } from './exit-codes.ts';
 import { loadSettingsFile } from './load-settings-file.ts';
 import { makeLog } from './make-log.ts';
 import { makePlatformWords } from './platform-words.ts';
-import { prepareConversation } from './prepare-conversation.ts';
+import { ContentTrouble, prepareConversation } from './prepare-conversation.ts';
 import { readEnvironment, type Settings } from './read-environment.ts';
 import { runBot } from './run-bot.ts';
 
@@ -37,11 +35,6 @@ export async function bot(args: string[]): Promise<number> {
 }
 
 async function start(settings: Settings, folder: string, stopping: AbortSignal): Promise<number> {
-  const { newest, problems } = await loadContent(folder);
-  if (newest === null) {
-    for (const problem of problems.filter(({ level }) => level === 'error')) say(formatProblem(problem));
-    return exitCodes.configuration;
-  }
   const { telegram, discord, databaseUrl } = settings;
   const log = makeLog(
     settings.logLevel,
@@ -54,8 +47,8 @@ async function start(settings: Settings, folder: string, stopping: AbortSignal):
       const hasChannel = Boolean(telegram?.tipsChannel || discord?.tipsChannel);
       const surroundings = { store, content: folder, pictures: true, report, now: Date.now, hasChannel };
       const prepared = await prepareConversation(surroundings);
-      const { edition } = newest;
-      const words = makePlatformWords(edition.words, edition.content.workshop.language);
+      const { words: files, content } = prepared.library.current;
+      const words = makePlatformWords(files, content.workshop.language);
       const code = await runBot({ ...prepared, settings, store, words, log, stopping, say });
       await prepared.stop();
       return code;
@@ -64,6 +57,10 @@ async function start(settings: Settings, folder: string, stopping: AbortSignal):
     }
   } catch (error) {
     const sentence = error instanceof Error ? error.message : String(error);
+    if (error instanceof ContentTrouble) {
+      say(sentence);
+      return exitCodes.configuration;
+    }
     log.error({}, sentence.split('\n', 1)[0] ?? '');
     say(sentence);
     return error instanceof StoreTrouble ? exitCodes.database : exitCodes.failed;

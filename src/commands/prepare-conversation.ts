@@ -4,6 +4,7 @@ import type { DeskState } from '../conversation/hear-desk.ts';
 import { tellTime } from '../desk/opening-hours.ts';
 import { type Knowledge, makeDecide } from '../inbox/decide.ts';
 import { keepHouse } from '../inbox/keep-house.ts';
+import type { Library } from '../library/library.ts';
 import { loadContent } from '../library/load-content.ts';
 import { formatProblem } from '../library/problem.ts';
 import { startPainter } from '../picture/painter.ts';
@@ -15,6 +16,11 @@ import { tipsKey } from './wake-tips.ts';
 /** Far more than a hand in a glove types. */
 const mostPerMinute = 120;
 
+/** The content does not load: each mistake on a line, with where it stands. */
+export class ContentTrouble extends Error {
+  override name = 'ContentTrouble';
+}
+
 export async function prepareConversation({
   store,
   content,
@@ -23,11 +29,11 @@ export async function prepareConversation({
   now,
   limited = true,
   hasChannel = true,
-}: Surroundings): Promise<Prepared> {
+}: Surroundings): Promise<Prepared & { library: Library }> {
   const { newest, problems } = await loadContent(content);
   if (newest === null) {
     const errors = problems.filter(({ level }) => level === 'error');
-    throw new Error(errors.map(formatProblem).join('\n'));
+    throw new ContentTrouble(errors.map(formatProblem).join('\n'));
   }
   const { library, knowledge } = await makeKnowledge(newest, store.snapshots);
   const { keepDays } = knowledge.current.workshop;

@@ -5,7 +5,7 @@ import type { Fatal, Log, PlatformAdapter, Surroundings, Words } from '../../ada
 import type { Adapter } from '../chat/adapter.ts';
 import type { Destination } from '../chat/outgoing-message.ts';
 import { startTimekeeper } from '../inbox/keep-time.ts';
-import { makeReceive, makeTakeDue, makeTakeRefusal, type Shelf } from '../inbox/receive.ts';
+import { makeInbox, type Shelf } from '../inbox/receive.ts';
 import { makePacing } from '../outbox/pace.ts';
 import { makeOutbox } from '../outbox/run-outbox.ts';
 import type { Paint } from '../outbox/send-row.ts';
@@ -50,21 +50,20 @@ export async function runBot(parts: BotParts): Promise<number> {
   const platforms = createPlatforms(parts, fatal);
   const health =
     settings.healthPort === null ? null : await answerHealth(settings.healthPort, () => isHealthy(platforms));
-  const takeDue = makeTakeDue(store, decide, library);
+  const { receive, takeDue, takeRefusal } = makeInbox(store, decide, library);
   const outbox = makeOutbox({
     store,
     clock: Date.now,
     route: (to) => routeOf(to, platforms, settings),
     paint,
     pacing: makePacing(platformRates),
-    refused: makeTakeRefusal(store, decide, library),
+    refused: takeRefusal,
     report: (trouble, row) => log.warn({ row: row?.row, attempts: row?.attempts }, trouble),
     atOnce: sendsAtOnce,
   });
   const waking = { calendar: store.calendar, clock: Date.now, takeDue };
   if (parts.hasTips) await wakeTips(waking);
-  const take = makeReceive(store, decide, library);
-  const receive = parts.hasTips ? passOnToTips(take, waking) : take;
+  const take = parts.hasTips ? passOnToTips(receive, waking) : receive;
   outbox.start();
   const timekeeper = startTimekeeper({
     calendar: store.calendar,
@@ -74,7 +73,7 @@ export async function runBot(parts: BotParts): Promise<number> {
   });
   // A platform that is away keeps trying; the others do not wait for it.
   for (const platform of platforms) {
-    platform.start(receive).catch((error) => {
+    platform.start(take).catch((error) => {
       log.error({ platform: platform.name, trouble: nameOf(error) }, 'a platform could not be started');
       ended.resolve(exitCodes.failed);
     });

@@ -5,7 +5,7 @@ import { makePersonFace } from '../../adapters/console/person-face.ts';
 import { makePipeFace } from '../../adapters/console/pipe-face.ts';
 import { makeFrozenClock } from '../inbox/frozen-clock.ts';
 import { startTimekeeper } from '../inbox/keep-time.ts';
-import { makeReceive, makeTakeDue, makeTakeRefusal } from '../inbox/receive.ts';
+import { makeInbox } from '../inbox/receive.ts';
 import type { Library } from '../library/library.ts';
 import { makeOutbox } from '../outbox/run-outbox.ts';
 import type { Paint } from '../outbox/send-row.ts';
@@ -57,14 +57,14 @@ export async function runChat(
     const wishes = { content, pictures: pictures !== null, limited: false };
     const prepared = await prepare({ store, ...wishes, report, now: clock });
     const { decide, paint, library } = prepared;
-    const takeDue = makeTakeDue(store, decide, library);
+    const { receive, takeDue, takeRefusal } = makeInbox(store, decide, library);
     const outbox = makeOutbox({
       store,
       clock,
       route: (to) => (to.kind !== 'owner' || to.platform === face.name ? [face] : []),
       paint,
       pacing: null,
-      refused: makeTakeRefusal(store, decide, library),
+      refused: takeRefusal,
       report,
       atOnce: 1,
     });
@@ -96,7 +96,6 @@ export async function runChat(
       time === null ? startTimekeeper({ calendar: store.calendar, clock, takeDue: due, report }) : null;
     process.once('SIGTERM', () => face.stop()).once('SIGINT', () => face.stop());
     try {
-      const receive = makeReceive(store, decide, library);
       await face.start(prepared.hasTips ? passOnToTips(receive, waking) : receive);
       await face.ended;
     } finally {

@@ -1,7 +1,7 @@
 // Has the tips look at the clock at the start, and at the desk whenever it asks something of them; for every command that chats.
 import type { Receive } from '../chat/adapter.ts';
 import { isForTips } from '../conversation/hear-desk.ts';
-import type { TakeDue } from '../inbox/receive.ts';
+import type { Inbox } from '../inbox/receive.ts';
 import type { Calendar } from '../store/store.ts';
 
 /** The key of the tips' own conversation. */
@@ -10,7 +10,7 @@ export const tipsKey = 'tips';
 export interface Waking {
   calendar: Pick<Calendar, 'wake'>;
   clock: () => number;
-  takeDue: TakeDue;
+  takeDue: Inbox['takeDue'];
 }
 
 /** They look at the content, which may be new, and at what an earlier process left of the desk's requests. */

@@ -1,6 +1,6 @@
 // A clock that stands still until it is told to move, and then lets everything fall due on the way; for pipe mode.
 import type { Calendar, Outbox } from '../store/store.ts';
-import type { TakeDue } from './receive.ts';
+import type { Inbox } from './receive.ts';
 
 export interface FrozenClock {
   now(): number;
@@ -19,7 +19,7 @@ export function makeFrozenClock(startAt: number, platform: string) {
   function attach(options: {
     calendar: Calendar;
     outbox: Outbox;
-    takeDue: TakeDue;
+    takeDue: Inbox['takeDue'];
     settle: () => Promise<void>;
   }): FrozenClock {
     const { calendar, outbox, takeDue, settle } = options;

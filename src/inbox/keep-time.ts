@@ -1,7 +1,7 @@
 // Wakes conversations when their instant comes, by the real clock; for every command that chats.
 import { setTimeout as delay } from 'node:timers/promises';
 import type { Calendar } from '../store/store.ts';
-import type { TakeDue } from './receive.ts';
+import type { Inbox } from './receive.ts';
 
 export interface Timekeeper {
   stop(): Promise<void>;
@@ -13,7 +13,7 @@ const lookEveryMs = 1_000;
 export function startTimekeeper(options: {
   calendar: Calendar;
   clock: () => number;
-  takeDue: TakeDue;
+  takeDue: Inbox['takeDue'];
   report: (trouble: string) => void;
 }): Timekeeper {
   const { calendar, clock, takeDue, report } = options;

@@ -8,38 +8,28 @@ export interface Shelf {
   bring(hash: string): Promise<unknown>;
 }
 
-/** Takes turns; brings content that another process pinned a set-up to, where a turn finds it missing. */
-type Take = (arrival: Arrival) => Promise<void>;
+/** Each resolves once the turn and all that follows from it is committed; a repeated message resolves at once. */
+export interface Inbox {
+  receive: Receive;
+  /** A turn for a conversation whose instant has come. */
+  takeDue: (key: string) => Promise<void>;
+  /** A turn by which a conversation hears that a platform will not take its message. */
+  takeRefusal: (row: OutboxRow, why: string) => Promise<void>;
+}
 
-function makeTake(store: Pick<Store, 'turn'>, decide: Decide, library?: Shelf): Take {
-  return async (arrival) => {
+export function makeInbox(store: Pick<Store, 'turn'>, decide: Decide, library?: Shelf): Inbox {
+  /** Brings content that another process pinned a set-up to, where a turn finds it missing. */
+  async function take(arrival: Arrival): Promise<void> {
     try {
       await store.turn(arrival, decide);
     } catch (error) {
       if (!(error instanceof MissingEdition) || !(await library?.bring(error.hash))) throw error;
       await store.turn(arrival, decide);
     }
+  }
+  return {
+    receive: (message) => take({ kind: 'message', message }),
+    takeDue: (key) => take({ kind: 'due', key }),
+    takeRefusal: ({ key, row, message }, why) => take({ kind: 'refused', key, row, message, why }),
   };
-}
-
-/** Resolves once the message and all that follows from it is committed. A repeat resolves at once. */
-export function makeReceive(store: Pick<Store, 'turn'>, decide: Decide, library?: Shelf): Receive {
-  const take = makeTake(store, decide, library);
-  return (message) => take({ kind: 'message', message });
-}
-
-/** A turn for a conversation whose instant has come. */
-export type TakeDue = (key: string) => Promise<void>;
-
-export function makeTakeDue(store: Pick<Store, 'turn'>, decide: Decide, library?: Shelf): TakeDue {
-  const take = makeTake(store, decide, library);
-  return (key) => take({ kind: 'due', key });
-}
-
-/** A turn by which a conversation hears that a platform will not take its message. */
-export type TakeRefusal = (row: OutboxRow, why: string) => Promise<void>;
-
-export function makeTakeRefusal(store: Pick<Store, 'turn'>, decide: Decide, library?: Shelf): TakeRefusal {
-  const take = makeTake(store, decide, library);
-  return ({ key, row, message }, why) => take({ kind: 'refused', key, row, message, why });
 }

@@ -136,7 +136,6 @@ export type Fault = z.infer<typeof faultSchema>;
  * otherwise, and `slips` is how many answers are given at random. "Don't know" is always offered beside them.
  */
 const questionSchema = z.strictObject({ id, usual: z.record(id, share), slips: share.default(0.08) });
-type Question = z.infer<typeof questionSchema>;
 
 const checkSchema = z.strictObject({
   id,

@@ -86,9 +86,7 @@ export const procedureSchema = z.strictObject({
 
 export type Procedure = z.infer<typeof procedureSchema>;
 export type Stage = z.infer<typeof stageSchema>;
-type StageAsk = z.infer<typeof askSchema>;
 export type Outcome = z.infer<typeof outcomeSchema>;
-type Adjust = z.infer<typeof adjustSchema>;
 
 export function stageOf(procedure: Procedure, id: string): Stage | undefined {
   return procedure.stages.find((stage) => stage.id === id);
