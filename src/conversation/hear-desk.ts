@@ -23,7 +23,7 @@ export interface DeskState {
   tips?: TipsRequest[];
 }
 
-export interface TipsRequest {
+interface TipsRequest {
   number: number;
   words: string;
   name: string;
@@ -52,7 +52,7 @@ const staleAfter = 4 * 3_600_000;
 const mostRequests = 5;
 const longestRequest = 80;
 
-export const newDesk = (): DeskState => ({
+const newDesk = (): DeskState => ({
   version: 1,
   said: 0,
   closedOn: null,

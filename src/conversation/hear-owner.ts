@@ -161,7 +161,7 @@ function hearChoice(turn: Turn, choice: string, of: string | null): void {
 }
 
 /** After a pause: power, probes and a fresh reading first. */
-export function comeBack(turn: Turn): void {
+function comeBack(turn: Turn): void {
   const { setUp } = benchOf(turn);
   setUp.paused = false;
   setUp.heard = null;

@@ -49,7 +49,7 @@ const commandOf = (choice: string): Command => {
   return { name, rest: rest.join(':') };
 };
 
-export function memberOf({ platform, person, name }: IncomingMessage): Member {
+function memberOf({ platform, person, name }: IncomingMessage): Member {
   return { platform, person, name: quoteName(name, quoteName(person, '?')) };
 }
 

@@ -16,7 +16,6 @@ import { checkById } from './checks.ts';
 import { jumpTo } from './enter-stage.ts';
 import { unitSaid } from './fill-in.ts';
 import { carry, line, say } from './say.ts';
-import type { SetUp } from './state.ts';
 import { type Bench, benchOf, type Turn } from './turn.ts';
 import { bandsOf, beliefOf, observationOf, ownersCauses, suspect } from './weigh-evidence.ts';
 
@@ -280,6 +279,3 @@ function sameSeen(a: Seen, b: Seen): boolean {
     return Math.abs(a.value - b.value) <= 3 * Math.max(a.resolution, b.resolution);
   return a.kind === b.kind && a.kind !== 'series';
 }
-
-/** A detour under way. */
-export type Oddity = NonNullable<SetUp['oddity']>;

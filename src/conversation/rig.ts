@@ -46,7 +46,7 @@ const probingOf: Record<Rig['probes'], Probing> = {
 };
 
 /** The rig once the owner has done this. */
-export function afterAction(rig: Rig, action: Action, now: number): Rig {
+function afterAction(rig: Rig, action: Action, now: number): Rig {
   const probes = probesAfter[action];
   if (probes !== undefined) return { ...rig, probes };
   switch (action) {
@@ -108,9 +108,6 @@ export function actionsToRead(rig: Rig, measure: Measure, own: readonly Action[]
   if (awake && !reached.awake) add('wake');
   return doing;
 }
-
-/** Neither engine nor supply live, nothing loose: the machine can be left as it stands. */
-export const isQuiet = (rig: Rig): boolean => !rig.awake && rig.engine === 'off';
 
 /** Whether it may be started or ridden as it stands. */
 export const isRideable = (rig: Rig): boolean =>

@@ -60,7 +60,7 @@ function causeOf({ scene }: Turn, rest: string): string | null {
   return scene.current.faults.faults.some((fault) => fault.id === id) ? id : quoteName(words, '?');
 }
 
-export function causeLine({ scene }: Turn, cause: string) {
+function causeLine({ scene }: Turn, cause: string) {
   return scene.current.faults.faults.some((fault) => fault.id === cause) ? line(`fault-${cause}`) : cause;
 }
 

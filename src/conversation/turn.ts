@@ -61,7 +61,7 @@ export interface TakenReading {
 }
 
 /** What ended, for the store's table of records. */
-export interface EndedSetUp {
+interface EndedSetUp {
   code: string;
   procedure: string;
   machine: string;

@@ -80,7 +80,7 @@ const firstWords = 2;
 const latestWords = 3;
 const wordLength = 300;
 /** A case that was closed or given back is taken up again within this time (ms) instead of a new one. */
-export const reopenWithin = 7 * 24 * 3_600_000;
+const reopenWithin = 7 * 24 * 3_600_000;
 
 export function newCase(
   id: string,

@@ -1,23 +1,5 @@
 // Tells the desk's commands from plain words: a dot or a slash and a word, in a case or at the desk as a whole; for what staff type.
 
-/** In a case. */
-export const caseCommands = [
-  'take',
-  'pass',
-  'ask',
-  'check',
-  'accept',
-  'jump',
-  'clear',
-  'give-back',
-  'close',
-  'note',
-  'job',
-  'card',
-  'record',
-  'help',
-] as const;
-
 /** At the desk as a whole. */
 export const deskCommands = ['cases', 'find', 'record', 'closed', 'open', 'tips', 'help'] as const;
 

@@ -39,7 +39,7 @@ export interface CheckAdvice {
   expectedCost: number;
 }
 
-export interface CallAdvice {
+interface CallAdvice {
   kind: 'call';
   reason: CallReason;
   cause: string;

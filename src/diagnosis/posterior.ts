@@ -26,7 +26,7 @@ export function posterior(content: FaultContent, priors: Priors, weights: Weight
   return beliefOf(hypotheses, normalise(logs));
 }
 
-export function beliefOf(hypotheses: readonly Hypothesis[], probabilities: readonly number[]): Belief {
+function beliefOf(hypotheses: readonly Hypothesis[], probabilities: readonly number[]): Belief {
   const sums = new Map<string, RankedCause>();
   for (const [index, hypothesis] of hypotheses.entries()) {
     const probability = probabilities[index] ?? 0;

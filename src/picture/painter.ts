@@ -2,8 +2,6 @@
 import { Worker } from 'node:worker_threads';
 import type { PaintAnswer, PaintRequest } from './paint-worker.ts';
 
-export type { PaintRequest } from './paint-worker.ts';
-
 interface Painted {
   png: Uint8Array;
   alternative: string;

@@ -22,7 +22,7 @@ export function* everyStage(decide: Decide, shows: Shows = {}): Generator<Halt> 
   }
 }
 
-export function haltAfter(play: Play, answers: number, shows: Shows): Halt | null {
+function haltAfter(play: Play, answers: number, shows: Shows): Halt | null {
   const who = 'rider';
   play.start(who, 'throttle-sensor', 'bench-single');
   // The first closed-stop figure is off its mark, so that the loop is gone through too.

@@ -56,7 +56,7 @@ export type StoryFile = z.infer<typeof storySchema>;
 type Step = StoryFile['story'][number];
 
 const ms = { m: 60_000, h: 3_600_000, d: 86_400_000 } as const;
-export const who = 'rider';
+const who = 'rider';
 
 /** Everything in which the program's answers differ from the story; none where it went as told. */
 export function tellStory(story: StoryFile, play: Play, usual: Shows): string[] {

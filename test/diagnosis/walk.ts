@@ -35,7 +35,7 @@ const around = (middle: number, half: number, supply: number | null): Band => {
   return { low: (middle - half) * scale, high: (middle + half) * scale };
 };
 
-export const fixedBands: Record<string, Band> = {
+const fixedBands: Record<string, Band> = {
   'battery-voltage': { low: 12.2, high: 13.2 },
   'supply-voltage': { low: 4.8, high: 5.2 },
   'ground-drop': { low: -0.02, high: 0.08 },
