@@ -25,14 +25,16 @@ const steady = 0.004;
 /** So many readings in a row that cannot tell, and a person had better look. */
 const enoughUnclear = 3;
 
-export function judgeReading(
-  turn: Turn,
-  bench: Bench,
-  awaited: Awaited,
-  limits: Limits,
-  seen: Figure,
-  typed: string,
-): void {
+/** A figure, what it is a reading of, and what it is held against. */
+export interface Reading {
+  bench: Bench;
+  awaited: Awaited;
+  limits: Limits;
+  seen: Figure;
+}
+
+export function judgeReading(turn: Turn, reading: Reading, typed: string): void {
+  const { bench, awaited, limits, seen } = reading;
   const { setUp, stage } = bench;
   const judged = judgeFigure(seen, aimWindow(bench, limits.window), limits.target);
   const verdict = verdictOf(awaited, seen, judged);
@@ -46,33 +48,27 @@ export function judgeReading(
   setUp.unclear = 0;
   const passed = judged.result === 'pass';
   const decides = stage.noteOnly || stage.failing !== undefined;
-  if (!passed && decides && setUp.reread === null) return readOnceMore(turn, bench, awaited, seen, verdict);
+  if (!passed && decides && setUp.reread === null) return readOnceMore(turn, reading, verdict);
   keep(turn, bench, awaited, verdict, judged, seen.resolution, passed);
   if (wavers(bench, verdict, seen.resolution)) {
-    return followWaver(turn, bench, awaited, limits, seen, verdict);
+    return followWaver(turn, reading, verdict);
   }
   if (passed) carryPass(turn, bench, verdict, seen.resolution);
   if (setUp.step.kind === 'fixed') return afterFixing(turn, verdict, passed);
   if (passed) return stage.adjust && setUp.loop?.free ? advance(turn, verdict) : passStage(turn);
-  followMiss(turn, bench, awaited, limits, seen, verdict);
+  followMiss(turn, reading, verdict);
 }
 
 /** What would decide against the machine is read twice: a figure is easily mistyped. */
-function readOnceMore(turn: Turn, bench: Bench, awaited: Awaited, seen: Figure, verdict: VerdictFact): void {
+function readOnceMore(turn: Turn, { bench, awaited, seen }: Reading, verdict: VerdictFact): void {
   bench.setUp.reread = verdict.value ?? 0;
   carry(turn, [outLine(verdict, seen.resolution)], { verdict });
   askReading(turn, awaited.measure, stageHands(bench), [line('read-once-more')], {}, [], { asked: true });
 }
 
 /** It came to rest somewhere else: from the stop on again, or the cause is looked for. */
-function followWaver(
-  turn: Turn,
-  bench: Bench,
-  awaited: Awaited,
-  limits: Limits,
-  seen: Figure,
-  verdict: VerdictFact,
-): void {
+function followWaver(turn: Turn, reading: Reading, verdict: VerdictFact): void {
+  const { bench, awaited, limits, seen } = reading;
   const { setUp, stage } = bench;
   carry(turn, [line('came-back-differently')], { verdict });
   weighWaver(bench, awaited, seen, setUp.reread ?? 0);
@@ -88,14 +84,8 @@ function followWaver(
 }
 
 /** Outside its limits: turned, or what the stage says of it, or noted, or looked into. */
-function followMiss(
-  turn: Turn,
-  bench: Bench,
-  awaited: Awaited,
-  limits: Limits,
-  seen: Figure,
-  verdict: VerdictFact,
-): void {
+function followMiss(turn: Turn, reading: Reading, verdict: VerdictFact): void {
+  const { bench, awaited, limits, seen } = reading;
   const { setUp, stage } = bench;
   if (stage.adjust && setUp.checkOnly === null) return advance(turn, verdict);
   if (stage.failing && !failedTooOften(bench, limits)) {

@@ -1,6 +1,7 @@
 // Gives a chat back to the program: power, probes and a fresh reading first, at the stage where it was or the one that staff chose.
 import { giveBack } from '../desk/case.ts';
 import { enterNext, jumpAhead } from './enter-stage.ts';
+import { newLoop } from './learn-loop.ts';
 import { showMenu } from './menu.ts';
 import { carry, caseFact, line, sayAgain } from './say.ts';
 import { answer, holds, type Seat } from './seat.ts';
@@ -49,15 +50,5 @@ function startAfresh(turn: Turn): void {
   for (const key of Object.keys(setUp.failures)) {
     if (key === setUp.stage || key.startsWith(`${setUp.stage}/`)) delete setUp.failures[key];
   }
-  if (setUp.loop) {
-    setUp.loop = {
-      ...setUp.loop,
-      advised: null,
-      before: null,
-      trials: [],
-      loose: null,
-      fixes: 0,
-      doubted: false,
-    };
-  }
+  if (setUp.loop) setUp.loop = { ...newLoop(), free: setUp.loop.free };
 }

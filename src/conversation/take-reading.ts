@@ -49,7 +49,7 @@ export function takeSeen(turn: Turn, seen: Seen, typed: string, sure = false): v
   }
   if (noteTrial(bench, seen) === 'doubtful') return askBack(turn, 'read-again');
   endDetour(bench, awaited, seen);
-  if (limits) return judgeReading(turn, bench, awaited, limits, seen, typed);
+  if (limits) return judgeReading(turn, { bench, awaited, limits, seen }, typed);
   if (seen.kind === 'range') return askBack(turn, 'unclear-one-number');
   noteReading(turn, awaited, seen, typed);
 }

@@ -1,6 +1,8 @@
 // What the store keeps and does, for everyone who takes turns, sends, or lists; SQLite and Postgres both keep to it.
+
 import type { IncomingMessage } from '../chat/incoming-message.ts';
 import type { OutgoingMessage } from '../chat/outgoing-message.ts';
+import type { CaseListing, RecordListing } from '../desk/listing.ts';
 
 /** The key of the conversation in which staff speak without a case. */
 export const deskKey = 'desk';
@@ -25,41 +27,20 @@ export interface ReadingRow {
   body: unknown;
 }
 
-export type CaseState = 'waiting' | 'taken' | 'returned' | 'closed';
-
 /** A case as the desk lists it; what it is made of stays in its conversation's state. */
-export interface CaseRow {
-  id: string;
-  state: CaseState;
-  reason: string;
-  takenBy: string | null;
-  openedAt: number;
-  changedAt: number;
-  /** The words by which staff find it: machine, symptom, the owner's own words. */
-  words: string;
-  /** Whatever else a list or a report shows. */
-  body: unknown;
-}
+export type CaseRow = CaseListing;
+export type CaseState = CaseRow['state'];
 
 /** A case as it lies in the store: with the conversation that it belongs to. */
 export interface StoredCase extends CaseRow {
   key: string;
 }
 
-/** A set-up that ended. A row with the same code replaces the earlier one. */
-export interface RecordRow {
-  code: string;
-  at: number;
-  procedure: string;
-  machine: string;
-  result: string;
-  body: unknown;
-}
-
 /** A record as it lies in the store; `key` is null once its owner was erased. */
-export interface StoredRecord extends RecordRow {
-  key: string | null;
-}
+export type StoredRecord = RecordListing;
+
+/** A set-up that ended. A row with the same code replaces the earlier one. */
+export type RecordRow = Omit<StoredRecord, 'key'>;
 
 /** What `decide` is given. It must come to the same decision on the same input: a clash decides twice. */
 export interface Loaded {
