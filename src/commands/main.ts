@@ -7,15 +7,9 @@ const commands: Record<CommandName, (args: string[]) => Promise<number>> = {
   bot: async (args) => (await import('./bot.ts')).bot(args),
   interpret: async (args) => (await import('./interpret.ts')).interpret(args, stdin, stdout),
   check: async (args) => (await import('./check.ts')).check(args, stdout),
-  doctor: async (args) => (await load('doctor')).doctor!(args),
+  doctor: async (args) => (await import('./doctor.ts')).doctor(args),
   report: async (args) => (await import('./report.ts')).report(args, stdout),
 };
-
-type Command = (...given: unknown[]) => Promise<number>;
-
-async function load(name: string): Promise<Record<string, Command>> {
-  return import(`./${name}.ts`);
-}
 
 // Whoever read our output has gone, as `head` does: there is nothing left to say.
 stdout.on('error', () => process.exit(1));
