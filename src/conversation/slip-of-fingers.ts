@@ -7,8 +7,8 @@ import { unitOf } from './fill-in.ts';
 import type { Limits } from './limits.ts';
 import type { Bench } from './turn.ts';
 
-/** So near (V, 1/min) a figure lies to one that it could have been mistyped for. */
-const slipReach = { V: 0.06, '1/min': 400 } as const;
+/** So near a figure lies to one that it could have been mistyped for; in other units too little hangs on it to ask. */
+const slipReach: Partial<Record<string, number>> = { V: 0.06, '1/min': 400 };
 
 /**
  * The last word on a figure that nothing else is held against: where two digits that changed places would make the
@@ -21,8 +21,8 @@ export function isSlipAway({ stage, setUp, machine }: Bench, limits: Limits | nu
   const { reading } = stage.ask;
   // What other readings are held against gets found out by them.
   if (Object.values(machine.targets).some(({ like }) => like === reading)) return false;
-  const reach = unitOf(reading) === 'V' ? slipReach.V : slipReach['1/min'];
-  if (!contains(limits.window, seen.value)) return false;
+  const reach = slipReach[unitOf(reading)];
+  if (reach === undefined || !contains(limits.window, seen.value)) return false;
   return swapsOf(seen.value, seen.resolution).some(
     (other) => !contains(limits.window, other) && Math.abs(other - seen.value) <= reach,
   );

@@ -6,7 +6,7 @@ import { alternate, type BenchOptions, type BenchResult, median, result, rounded
 import { reducerStep, replayed, xstateStep } from './step-peers.ts';
 
 /** Texts of a whole job, the first of which starts it. */
-const textsOf = (messages: number, stages: number) => [
+export const textsOf = (messages: number, stages: number) => [
   'start',
   ...readingsOf(messages, stages).map((value) => `${value.toFixed(1)} mm`),
 ];
@@ -69,7 +69,7 @@ function bytesAfter(step: Step, texts: readonly string[], messages: number): num
 }
 
 /** A job that stalls half way would be a fast one: it has to come to its end. */
-function mustEnd(step: Step, texts: readonly string[]): void {
+export function mustEnd(step: Step, texts: readonly string[]): void {
   let state: string | null = null;
   for (const [index, text] of texts.entries()) {
     state = step(state, text).state;
