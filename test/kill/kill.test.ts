@@ -2,8 +2,8 @@
 import { mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, test } from 'vitest';
-import { type PostgresServer, startPostgres } from '../store/postgres-server.ts';
+import { afterEach, beforeEach, describe, expect, test } from 'vitest';
+import { newDatabase } from '../store/shared-postgres.ts';
 import { countingLines } from './counting-lines.ts';
 import { type RunningProgram, startProgram } from './drive-program.ts';
 import { type Dump, dumpFile, dumpPostgres } from './dump-database.ts';
@@ -13,14 +13,8 @@ import { plainOwners } from './plain-owners.ts';
 const root = join(import.meta.dirname, '..', '..');
 const seed = Number(process.env.KILL_SEED ?? 20_260_105);
 
-let server: PostgresServer;
 let folder: string;
 
-beforeAll(async () => {
-  // Not with fsync off: what is promised is what is tested.
-  server = await startPostgres();
-});
-afterAll(() => server.stop());
 beforeEach(() => {
   folder = mkdtempSync(join(tmpdir(), 'gaugehand-kill-'));
 });
@@ -42,7 +36,7 @@ const engines: Record<string, MakePlace> = {
     };
   },
   postgres: async (command, name) => {
-    const DATABASE_URL = await server.newDatabase();
+    const DATABASE_URL = await newDatabase();
     return {
       start: () => startProgram([...command, ...chatArguments(join(folder, name))], { DATABASE_URL }),
       dump: () => dumpPostgres(DATABASE_URL),

@@ -2,24 +2,18 @@
 import { mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, test } from 'vitest';
+import { afterEach, beforeEach, describe, expect, test } from 'vitest';
 import { openPostgresStore } from '../../src/store/postgres/open-postgres-store.ts';
 import { openSqliteStore } from '../../src/store/sqlite/open-sqlite-store.ts';
 import type { Decide, OutboxRow, Store } from '../../src/store/store.ts';
 import { staffSay, textFrom } from './arrivals.ts';
 import { type Counting, countingDecide } from './counting-conversation.ts';
-import { type PostgresServer, startPostgres } from './postgres-server.ts';
+import { newDatabase } from './shared-postgres.ts';
 
-let server: PostgresServer;
 let now = 0;
 const clock = () => now;
 let place: string;
 let store: Store;
-
-beforeAll(async () => {
-  server = await startPostgres(['-c', 'fsync=off']);
-});
-afterAll(() => server.stop());
 
 const engines = {
   sqlite: {
@@ -28,7 +22,7 @@ const engines = {
     drop: (file: string) => rmSync(join(file, '..'), { recursive: true }),
   },
   postgres: {
-    place: () => server.newDatabase(),
+    place: newDatabase,
     open: (databaseUrl: string) => openPostgresStore({ databaseUrl, alone: true, clock }),
     drop: () => {},
   },

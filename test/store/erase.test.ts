@@ -3,13 +3,13 @@ import { mkdtempSync, readdirSync, readFileSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import pg from 'pg';
-import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, test } from 'vitest';
+import { afterEach, beforeEach, describe, expect, test } from 'vitest';
 import { openPostgresStore } from '../../src/store/postgres/open-postgres-store.ts';
 import { openSqliteStore } from '../../src/store/sqlite/open-sqlite-store.ts';
 import type { Store } from '../../src/store/store.ts';
 import { textFrom } from './arrivals.ts';
 import { countingDecide } from './counting-conversation.ts';
-import { type PostgresServer, startPostgres } from './postgres-server.ts';
+import { newDatabase } from './shared-postgres.ts';
 
 const person = 'zebrafish-4711';
 const said = 'quixotic-wording';
@@ -103,15 +103,10 @@ describe('an erasure in the embedded file', () => {
 });
 
 describe('an erasure on Postgres', () => {
-  let server: PostgresServer;
   let databaseUrl: string;
   let store: Store;
-  beforeAll(async () => {
-    server = await startPostgres(['-c', 'fsync=off']);
-  });
-  afterAll(() => server.stop());
   beforeEach(async () => {
-    databaseUrl = await server.newDatabase();
+    databaseUrl = await newDatabase();
     store = await openPostgresStore({ databaseUrl, alone: false, clock });
   });
   afterEach(() => store.close());

@@ -1,23 +1,18 @@
 // Several processes on one Postgres database: no turn lost, no row sent twice, each woken by the others; and what is refused at the door.
 import pg from 'pg';
-import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, test } from 'vitest';
+import { afterEach, beforeEach, describe, expect, test } from 'vitest';
 import { openPostgresStore } from '../../src/store/postgres/open-postgres-store.ts';
 import { type Decide, type Store, StoreTrouble } from '../../src/store/store.ts';
 import { textFrom } from './arrivals.ts';
 import { type Counting, countingDecide } from './counting-conversation.ts';
-import { type PostgresServer, startPostgres } from './postgres-server.ts';
+import { newDatabase } from './shared-postgres.ts';
 
-let server: PostgresServer;
 let databaseUrl: string;
 let stores: Store[] = [];
 const clock = () => Date.UTC(2026, 0, 5);
 
-beforeAll(async () => {
-  server = await startPostgres(['-c', 'fsync=off']);
-});
-afterAll(() => server.stop());
 beforeEach(async () => {
-  databaseUrl = await server.newDatabase();
+  databaseUrl = await newDatabase();
   stores = await Promise.all([1, 2, 3].map(() => openPostgresStore({ databaseUrl, alone: false, clock })));
 });
 afterEach(() => Promise.all(stores.map((store) => store.close())));
@@ -130,7 +125,7 @@ describe('several processes on one database', () => {
 
 describe('at the door of Postgres', () => {
   const refusal = async (alone: boolean, address = databaseUrl) => {
-    const refused = await openPostgresStore({ databaseUrl: address, alone, clock }).then(
+    const refused = await openPostgresStore({ databaseUrl: address, alone, clock, waitMs: 200 }).then(
       () => null,
       (error: unknown) => error,
     );
@@ -145,7 +140,7 @@ describe('at the door of Postgres', () => {
   });
 
   test('tables of another program are refused, and stay as they were', async () => {
-    const other = await server.newDatabase();
+    const other = await newDatabase();
     const client = new pg.Client({ connectionString: other });
     await client.connect();
     await client.query('CREATE TABLE cases (title text)');
@@ -167,7 +162,7 @@ describe('at the door of Postgres', () => {
     expect(said).not.toContain(address.password || 'postgres://');
   });
 
-  test('one process owns the database in pipe mode; a second is told so', { timeout: 30_000 }, async () => {
+  test('one process owns the database in pipe mode; a second is told so', async () => {
     const owner = await openPostgresStore({ databaseUrl, alone: true, clock });
     expect(await refusal(true)).toMatch(/Another process owns this Postgres database/);
     await owner.close();
