@@ -77,7 +77,7 @@ async function examineDatabase({
 }: Settings): Promise<{ store: Store | null; finding: Finding }> {
   const where = databaseUrl === null ? `in ${folder}` : 'on Postgres';
   try {
-    const store = await openStore({ folder, databaseUrl, alone: false, clock: Date.now });
+    const store = await openStore({ folder, databaseUrl, alone: false, clock: Date.now, waitMs: 0 });
     return { store, finding: { right: true, what: `database: opens (${where})` } };
   } catch (error) {
     const what = `database: ${error instanceof Error ? error.message : error}`;

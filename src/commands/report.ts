@@ -57,7 +57,7 @@ async function readNumbers(folder: string) {
       `There is no database in ${folder}. Name the chat's or the bot's folder by --data.`,
     );
   }
-  const store = await openStore({ folder, databaseUrl, alone: false, clock: Date.now });
+  const store = await openStore({ folder, databaseUrl, alone: false, clock: Date.now, waitMs: 0 });
   try {
     return { ended: await gatherEnded(store), closed: await gatherClosed(store) };
   } finally {

@@ -10,14 +10,17 @@ export interface StorePlace {
   /** One process owns the database, also on Postgres: pipe mode. */
   alone: boolean;
   clock: () => number;
+  /** How long to wait for a process that owns the database; whoever only looks does not wait. */
+  waitMs?: number;
 }
 
 /** Loads only the engine that is used. */
-export async function openStore({ folder, databaseUrl, alone, clock }: StorePlace): Promise<Store> {
+export async function openStore(place: StorePlace): Promise<Store> {
+  const { folder, databaseUrl, ...rest } = place;
   if (databaseUrl !== null) {
     const { openPostgresStore } = await import('./postgres/open-postgres-store.ts');
-    return openPostgresStore({ databaseUrl, alone, clock });
+    return openPostgresStore({ databaseUrl, ...rest });
   }
   const { openSqliteStore } = await import('./sqlite/open-sqlite-store.ts');
-  return openSqliteStore({ file: join(folder, 'gaugehand.db'), clock });
+  return openSqliteStore({ file: join(folder, 'gaugehand.db'), ...rest });
 }

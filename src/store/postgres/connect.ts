@@ -27,7 +27,7 @@ const layoutLock = 726_180_401;
 const ownerLock = 726_180_402;
 const patienceMs = 10_000;
 
-export async function connect(databaseUrl: string, alone: boolean): Promise<Database> {
+export async function connect(databaseUrl: string, alone: boolean, waitMs = patienceMs): Promise<Database> {
   const pool = new pg.Pool({
     connectionString: databaseUrl,
     application_name: 'gaugehand',
@@ -70,13 +70,13 @@ export async function connect(databaseUrl: string, alone: boolean): Promise<Data
       } catch (error) {
         if (!isPassing(error) || Date.now() > giveUpAt) throw explain(error);
         await delay(Math.min(20 * 2 ** tries, 1000));
-        if (alone) await own(pool).catch(() => {});
+        if (alone) await own(pool, patienceMs).catch(() => {});
       }
     }
   }
 
   try {
-    if (alone) await own(pool);
+    if (alone) await own(pool, waitMs);
     await transaction(bringUpToDate);
   } catch (error) {
     await pool.end();
@@ -98,8 +98,8 @@ export function asking(asked: pg.Pool | Client): Ask {
 function ignore(): void {}
 
 /** Taking it twice on one connection is harmless. */
-async function own(pool: pg.Pool): Promise<void> {
-  const giveUpAt = Date.now() + patienceMs;
+async function own(pool: pg.Pool, waitMs: number): Promise<void> {
+  const giveUpAt = Date.now() + waitMs;
   for (;;) {
     const { rows } = await pool.query('SELECT pg_try_advisory_lock($1) AS mine', [ownerLock]);
     if (rows[0].mine) return;

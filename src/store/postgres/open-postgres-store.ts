@@ -15,9 +15,10 @@ export async function openPostgresStore(options: {
   /** This process owns the database: no lease of another can be alive. */
   alone: boolean;
   clock: () => number;
+  waitMs?: number;
 }): Promise<Store> {
   const { databaseUrl, alone, clock } = options;
-  const database = await connect(databaseUrl, alone);
+  const database = await connect(databaseUrl, alone, options.waitMs);
   const secret = await readSecret(database);
   if (alone) await freeClaims(database);
   const wake = makeWake(database, databaseUrl, alone);
