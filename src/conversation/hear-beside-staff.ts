@@ -7,9 +7,9 @@ import { sayAgain, sayCarried } from './say.ts';
 import { answerAsked } from './staff-ask.ts';
 import type { Turn } from './turn.ts';
 
-/** It went to the desk already. */
-export function hearBesideStaff(turn: Turn, heard: Heard, text: string): void {
-  const { setUp, latest } = turn.state;
+/** It went to the desk already; `pressed` is the button whose words it is. */
+export function hearBesideStaff(turn: Turn, heard: Heard, text: string, pressed: string | null): void {
+  const { setUp } = turn.state;
   const asked = setUp?.asked;
   if (!setUp || !asked) return;
   if (heard.kind === 'word') {
@@ -20,10 +20,9 @@ export function hearBesideStaff(turn: Turn, heard: Heard, text: string): void {
       return answerAsked(turn, asked, 'done');
     }
   }
-  if (asked.cautions.length > 0) return;
-  const wanted = text.trim().toLowerCase().replaceAll(/\s+/gu, '-');
+  if (asked.cautions.length > 0) return pressed === null ? undefined : answerAsked(turn, asked, pressed);
   if (asked.kind === 'question') {
-    return latest?.choices.includes(wanted) ? answerAsked(turn, asked, wanted) : undefined;
+    return pressed === null ? undefined : answerAsked(turn, asked, pressed);
   }
   // What holds no number is meant for the person.
   const isNumber = heard.kind !== 'word' && heard.kind !== 'red-flag';

@@ -16,12 +16,13 @@ import { giveUp } from './give-up.ts';
 import { hearBesideStaff, pressBesideStaff } from './hear-beside-staff.ts';
 import { hearReading } from './hear-reading.ts';
 import { isHandsOff, isHeld, sayHeld } from './held.ts';
-import { chooseInMenu, decideLink, followLink, showMenu, typedChoice } from './menu.ts';
+import { chooseInMenu, decideLink, followLink, showMenu } from './menu.ts';
 import { raiseFlag } from './raise-flag.ts';
 import { carry, line, say, sayAgain, sayCarried } from './say.ts';
 import { steer } from './steer.ts';
 import { isTooMuch } from './too-much.ts';
 import { benchOf, type Turn } from './turn.ts';
+import { typedButton } from './typed-button.ts';
 
 /** Silence this long (ms) while it is awake: power, probes and a fresh reading come first. */
 const longSilence = 45 * 60_000;
@@ -62,12 +63,17 @@ function hearText(turn: Turn, message: IncomingMessage, text: string, silent: nu
     relayToDesk(turn, message);
     return raiseFlag(turn, heard.flag);
   }
-  if (state.erasing) return decideErase(turn, heard.kind === 'word' && heard.word === 'yes');
+  const pressed = typedButton(turn, text);
+  if (state.erasing) {
+    return decideErase(turn, pressed === 'yes' || (heard.kind === 'word' && heard.word === 'yes'));
+  }
   if (isCommandWord(text, 'erase')) return askErase(turn);
   if (isOpen(state.case)) {
     relayToDesk(turn, message);
-    if (isTaken(state.case)) return hearBesideStaff(turn, heard, text);
+    if (isTaken(state.case)) return hearBesideStaff(turn, heard, text, pressed);
   }
+  const isBack = silent > longSilence && state.setUp?.rig.awake === true;
+  if (pressed !== null && !isBack) return press(turn, pressed);
   if (heard.kind === 'word') {
     if (state.setUp && isHeld(state.setUp) && heard.word !== 'human') {
       if (heard.word === 'stop' && !isHandsOff(state.case)) return giveUp(turn);
@@ -76,16 +82,13 @@ function hearText(turn: Turn, message: IncomingMessage, text: string, silent: nu
     if (state.setUp?.paused && heard.word !== 'stop' && heard.word !== 'human') return comeBack(turn);
     return steer(turn, heard.word);
   }
-  if (!state.setUp) return hearInMenu(turn, text);
+  if (!state.setUp) return showMenu(turn);
   if (isHeld(state.setUp)) return sayHeld(turn);
-  if (state.offered) {
-    const typed = typedLabel(turn, text);
-    return typed === null ? askBack(turn, 'choose-one') : decideLink(turn, typed);
-  }
-  if (state.setUp.paused || (silent > longSilence && state.setUp.rig.awake)) return comeBack(turn);
+  if (state.offered) return askBack(turn, 'choose-one');
+  if (state.setUp.paused || isBack) return comeBack(turn);
   // Words that are no answer are for the person who was called, and went there.
   const forDesk = heard.kind === 'unclear' && heard.why === 'nothing-understood' && isOpen(state.case);
-  if (forDesk && typedLabel(turn, text) === null) return say(turn, { lines: [line('passed-to-desk')] });
+  if (forDesk) return say(turn, { lines: [line('passed-to-desk')] });
   hearAnswer(turn, heard, text);
 }
 
@@ -110,8 +113,6 @@ function hearAnswer(turn: Turn, heard: Heard, text: string): void {
     }
     return askBack(turn, 'choose-one');
   }
-  const typed = typedLabel(turn, text);
-  if (typed !== null) return choose(turn, typed);
   if (awaitedOf(bench)) return hearReading(turn, heard, text);
   const { ask } = stage;
   if (ask && setUp.step.kind === 'stage' && ('count' in ask || 'target' in ask)) {
@@ -123,18 +124,6 @@ function hearAnswer(turn: Turn, heard: Heard, text: string): void {
   }
   const confirms = setUp.step.kind === 'stage' ? ask && 'confirm' in ask : setUp.step.kind !== 'give-up';
   askBack(turn, confirms ? 'confirm-wanted' : 'choose-one');
-}
-
-/** A choice's id typed out, as "none" or "skip". */
-function typedLabel(turn: Turn, text: string): string | null {
-  const wanted = text.trim().toLowerCase().replaceAll(/\s+/gu, '-');
-  return turn.state.latest?.choices.find((choice) => choice === wanted) ?? null;
-}
-
-function hearInMenu(turn: Turn, text: string): void {
-  const choice = turn.state.menu === null ? null : typedChoice(turn, text);
-  if (choice !== null) return chooseInMenu(turn, choice);
-  showMenu(turn);
 }
 
 /** A button acts only while it is the latest one; an older press is answered kindly and changes nothing. */
@@ -151,6 +140,12 @@ function hearChoice(turn: Turn, choice: string, of: string | null): void {
   }
   if (state.erasing) return decideErase(turn, choice === 'yes');
   if (isTaken(state.case)) return pressBesideStaff(turn, choice);
+  press(turn, choice);
+}
+
+/** A button that is current, pressed or typed. */
+function press(turn: Turn, choice: string): void {
+  const { state } = turn;
   if (state.offered) return decideLink(turn, choice);
   if (!state.setUp) return state.menu === null ? showMenu(turn) : chooseInMenu(turn, choice);
   if (isHeld(state.setUp)) {

@@ -63,21 +63,6 @@ export function chooseInMenu(turn: Turn, choice: string): void {
   openSetUp(turn, state.chosen ?? '', choice);
 }
 
-/** The choice whose label somebody typed out instead of pressing it. */
-export function typedChoice(turn: Turn, text: string): string | null {
-  const { state, scene } = turn;
-  const wanted = text.trim().toLocaleLowerCase();
-  const offered =
-    state.menu === 'procedure'
-      ? proceduresOffered(scene.current)
-      : machinesFor(scene.current, state.chosen ?? '');
-  return (
-    offered.find(
-      (one) => one.id === wanted || inLanguage(one.name, state.language).toLocaleLowerCase() === wanted,
-    )?.id ?? null
-  );
-}
-
 /** A start link. The same one again says the stage again; another asks what to keep. */
 export function followLink(turn: Turn, procedure: string | null, machine: string | null): void {
   const { state, scene } = turn;

@@ -2,6 +2,7 @@
 import type { CaseFact, Facts, Line } from '../chat/facts.ts';
 import type { PictureRequest } from '../chat/outgoing-message.ts';
 import { type Case, isOpen } from '../desk/case.ts';
+import { foldPhrase } from '../measurement/hear-fold.ts';
 import type { Button, Turn } from './turn.ts';
 
 export interface Message {
@@ -36,7 +37,7 @@ export function say(turn: Turn, message: Message): void {
   const id = nextId(turn);
   const buttons = message.buttons ?? [];
   // A message that asks makes every earlier button stale, also where it offers none itself.
-  if (buttons.length > 0) state.latest = { id, choices: buttons.map((button) => button.id) };
+  if (buttons.length > 0) state.latest = { id, ...offered(turn, buttons) };
   else if (facts.ask) state.latest = null;
   turn.said.push({
     id,
@@ -48,6 +49,15 @@ export function say(turn: Turn, message: Message): void {
     picture,
     facts: { ...facts, lines },
   });
+}
+
+/** The choices, and the words by which they can be typed. */
+function offered({ state, scene }: Turn, buttons: readonly Button[]) {
+  const hash = state.setUp?.content ?? scene.current.hash;
+  return {
+    choices: buttons.map(({ id }) => id),
+    labels: buttons.map(({ label }) => foldPhrase(scene.label(label, state.language, hash))),
+  };
 }
 
 /** What is awaited is said again, last of all: `restate` does it, once, when the message is dealt with. */

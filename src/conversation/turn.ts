@@ -19,6 +19,8 @@ export interface Scene {
   /** The content that a set-up is pinned to. */
   contentAt: (hash: string) => Content;
   lexicons: (language: string) => readonly Lexicon[];
+  /** What is on a button, for a set-up that is pinned to this content. */
+  label: (label: Button['label'], language: string, hash: string) => string;
   /** Whether somebody is at the desk now, when next, and the day that was called off. */
   desk: { readonly open: boolean; readonly opensAt: number | null; readonly closedOn: string | null };
   /** The whole table of readings, while a case is open. */

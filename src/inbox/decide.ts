@@ -6,7 +6,7 @@ import { isCaseChanged } from '../conversation/finish-turn.ts';
 import { type DeskState, hearDesk } from '../conversation/hear-desk.ts';
 import { packState } from '../conversation/pack-state.ts';
 import { dueAt, type Event, readState, transition } from '../conversation/transition.ts';
-import type { Saying, Scene, TakenReading, Turn } from '../conversation/turn.ts';
+import type { Button, Saying, Scene, TakenReading, Turn } from '../conversation/turn.ts';
 import { isOpen } from '../desk/case.ts';
 import { isOpenAt, opensNext } from '../desk/opening-hours.ts';
 import type { Lexicon } from '../measurement/lexicon.ts';
@@ -98,7 +98,8 @@ function decideForDesk(knowledge: Knowledge, loaded: Loaded, arrival: Arrival): 
   };
 }
 
-function sceneOf({ current, contentAt, lexicons, mostPerMinute }: Knowledge, loaded: Loaded): Scene {
+function sceneOf(knowledge: Knowledge, loaded: Loaded): Scene {
+  const { current, contentAt, lexicons, mostPerMinute, wordingFor } = knowledge;
   const { workshop } = current;
   const closedOn = (loaded.desk as DeskState | null)?.closedOn ?? null;
   return {
@@ -111,6 +112,7 @@ function sceneOf({ current, contentAt, lexicons, mostPerMinute }: Knowledge, loa
       return content;
     },
     lexicons,
+    label: (words, language, hash) => labelOf(words, wordingFor(language, hash)),
     // Reckoned only where somebody asks: a calendar is slow.
     desk: {
       closedOn,
@@ -191,15 +193,15 @@ function put(saying: Saying, wording: Wording): OutgoingMessage {
     text: render(saying.lines, wording),
     choices: saying.buttons.map((button) => ({
       id: button.id,
-      label:
-        typeof button.label === 'string'
-          ? button.label
-          : label(button.label.key, button.label.with ?? {}, wording),
+      label: labelOf(button.label, wording),
     })),
     picture: putPicture(saying.picture, wording),
     facts,
   };
 }
+
+const labelOf = (words: Button['label'], wording: Wording): string =>
+  typeof words === 'string' ? words : label(words.key, words.with ?? {}, wording);
 
 function putPicture(picture: PictureRequest | null, wording: Wording): PictureRequest | null {
   return picture?.kind === 'drawn' ? { ...picture, subject: putWithin(picture.subject, wording) } : picture;

@@ -50,6 +50,15 @@ const noughts = new Map<number, number>();
 /** The mathematical digits stand in five sets of ten without a gap. */
 const isMathematical = (point: number) => point >= 0x1d7ce && point <= 0x1d7ff;
 
+/** What was typed as a whole, however it was typed: no capitals, accents, quotes, hyphens, or full stop at its end. */
+export function foldPhrase(text: string): string {
+  return foldWord(foldText(text))
+    .replace(/['"]/gu, '')
+    .replace(/[\s-]+/gu, ' ')
+    .replace(/[\s.!?\u2026]+$/u, '')
+    .trim();
+}
+
 /** A word without its accents and capitals. */
 export function foldWord(word: string): string {
   const lower = word.toLowerCase();

@@ -74,6 +74,7 @@ export async function ourStep(stages: number): Promise<Step> {
     current: content,
     contentAt: () => content,
     lexicons: () => lexicon,
+    label: () => '',
     desk: { open: true, opensAt: null, closedOn: null },
     readings: [],
     mostPerMinute: null,
