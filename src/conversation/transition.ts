@@ -13,7 +13,8 @@ import { type Conversation, newConversation, stateVersion } from './state.ts';
 import { type Scene, startTurn, type Turn } from './turn.ts';
 
 export type Event =
-  | { kind: 'message'; message: IncomingMessage; language: string }
+  /** `language` is null where the platform did not say: Discord tells it with a press, not with a text. */
+  | { kind: 'message'; message: IncomingMessage; language: string | null }
   /** The instant came that was asked for. */
   | { kind: 'due' }
   /** A message of this conversation was refused for good. */
@@ -24,7 +25,7 @@ export type Event =
  * The same state, event and scene give the same turn.
  */
 export function transition(scene: Scene, state: Conversation | null, event: Event): Turn {
-  const turn = startTurn(scene, state ?? begin(event));
+  const turn = startTurn(scene, state ?? begin(scene, event));
   switch (event.kind) {
     case 'message': {
       const { message } = event;
@@ -35,7 +36,7 @@ export function transition(scene: Scene, state: Conversation | null, event: Even
       const { owner } = turn.state;
       owner.chat = message.chat;
       owner.name = message.name ?? owner.name;
-      turn.state.language = event.language;
+      turn.state.language = event.language ?? turn.state.language;
       const before = turn.state.case?.state;
       hearOwner(turn, message);
       keepCallingWords(turn, message, before);
@@ -80,12 +81,12 @@ function hearRefusal(turn: Turn, { to, why }: Extract<Event, { kind: 'refused' }
   });
 }
 
-function begin(event: Event): Conversation {
+function begin({ current }: Scene, event: Event): Conversation {
   if (event.kind !== 'message') throw new Error('A conversation begins with a message.');
   const { message } = event;
   return newConversation(
     { platform: message.platform, person: message.person, chat: message.chat, name: message.name },
-    event.language,
+    event.language ?? current.workshop.language,
   );
 }
 

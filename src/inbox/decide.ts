@@ -62,14 +62,13 @@ export function makeDecide(knowledge: Knowledge): Decide {
   };
 }
 
-function eventOf({ current, languages }: Knowledge, arrival: Arrival): Event {
+function eventOf({ languages }: Knowledge, arrival: Arrival): Event {
   if (arrival.kind === 'due') return { kind: 'due' };
   if (arrival.kind === 'refused') {
     return { kind: 'refused', to: arrival.message.to.kind === 'owner' ? 'owner' : 'desk', why: arrival.why };
   }
   const { message } = arrival;
-  const language =
-    message.locale === null ? current.workshop.language : chooseLanguage(message.locale, languages);
+  const language = message.locale === null ? null : chooseLanguage(message.locale, languages);
   return { kind: 'message', message, language };
 }
 
