@@ -1,5 +1,6 @@
 // Takes an answer that is no reading: a confirmation, a choice, a count, a figure from the manual; for text and buttons alike.
 
+import { hearCount } from '../measurement/hear-count.ts';
 import type { Heard } from '../measurement/heard.ts';
 import { targetFor } from '../procedure/machine.ts';
 import { type MoveUnit, type Part, parts } from '../procedure/vocabulary.ts';
@@ -81,7 +82,7 @@ export function answerNumber(turn: Turn, heard: Heard, typed: string): void {
   if (!ask || (heard.kind !== 'reading' && heard.kind !== 'unclear'))
     return askBack(turn, 'unclear-nothing-understood');
   if ('count' in ask) {
-    const count = countIn(typed);
+    const count = hearCount(typed, turn.scene.lexicons(turn.state.language));
     if (count === null || !canBeCounted(count, parts[ask.count as Part].unit))
       return askBack(turn, 'unclear-count');
     setUp.counts[ask.count as string] = count;
@@ -116,23 +117,6 @@ function canBeCounted(count: number, unit: MoveUnit): boolean {
   if (count > 60) return false;
   if (unit === 'click') return Number.isInteger(count);
   return [8, 10, 3].some((shares) => Math.abs(count * shares - Math.round(count * shares)) <= 0.02);
-}
-
-/** "2", "2.5", "2 1/2", "about 3 turns": the count that stands in it; null where there is not just one. */
-function countIn(typed: string): number | null {
-  // A fraction sign right behind a figure must not become one of its digits.
-  const text = typed
-    .replace(/[¼-¾⅐-⅞]/gu, ' $&')
-    .normalize('NFKC')
-    .replace(/[⁄∕]/gu, '/')
-    .replaceAll(',', '.');
-  const mixed = /(?:(\d+)\s+)?(\d+)\/(\d+)/u.exec(text);
-  if (mixed) {
-    const share = Number(mixed[2]) / Number(mixed[3]);
-    return Number.isFinite(share) ? Number(mixed[1] ?? 0) + share : null;
-  }
-  const numbers = text.match(/\d*\.?\d+/gu) ?? [];
-  return numbers.length === 1 ? Number(numbers[0]) : null;
 }
 
 /** The owner says that the figure jumps: it wanders, however far. */

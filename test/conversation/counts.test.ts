@@ -26,6 +26,8 @@ describe('turns of the idle stop', () => {
     ['.5', 0.5],
     ['about 3 turns', 3],
     ['1.75 turns', 1.75],
+    ['two and a half', 2.5],
+    ['one turn and a quarter', 1.25],
     ['0', 0],
     // A voltage, a slip, or more than a thread has.
     ['0.712', null],
@@ -45,6 +47,8 @@ describe('turns of the idle stop', () => {
 test.each([
   ['11', 11],
   ['11 clicks', 11],
+  ['eleven', 11],
+  ['two and a half', null],
   ['2.5', null],
   ['.35', null],
 ])('"%s" is counted as %s clicks', (typed, count) => {
