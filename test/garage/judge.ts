@@ -1,5 +1,6 @@
 // Holds what the program declared against what is true of the machine, for one finished conversation.
 import type { VerdictFact } from '../../src/chat/facts.ts';
+import { causeNames } from './cause-names.ts';
 import type { Story } from './drive.ts';
 import type { Machine } from './machine.ts';
 import { statedError } from './meter.ts';
@@ -19,7 +20,7 @@ export interface Outcome {
   wrong: string[];
   trulySet: boolean;
   touched: boolean;
-  /** Place of the true cause in what the desk was shown: 1 is first; null where it was not among them, or has no row. */
+  /** Place of the true cause in what the desk was shown: 1 is first; null where it was not among them, or nobody was told any. */
   rank: number | null;
   /** Probability of the first cause, and whether it is a true one. */
   first: { probability: number; right: boolean } | null;
@@ -131,6 +132,12 @@ function lastVerdicts(story: Story): Map<string, Judged> {
   return last;
 }
 
+/**
+ * Where the desk's list, as it stood last, has a true cause first. A cause counts as true by its row (which two causes may
+ * share: a desk reads "row 4" and looks at the stop and at the bore), or by its name. Of two faults at once either will
+ * do, since the desk finds the other beside it; so the figure is kind to pairs, and those are left out of what has to be
+ * reached. Cases without a list are not ranked at all: nobody was told anything.
+ */
 function rankTrueCause(story: Story): Pick<Outcome, 'rank' | 'first'> {
   const causes = story.steps
     .flatMap((step) => step.outputs)
@@ -138,7 +145,12 @@ function rankTrueCause(story: Story): Pick<Outcome, 'rank' | 'first'> {
   const { faults } = story.scene;
   if (!causes) return { rank: null, first: null };
   const isTrue = (cause: { id: string; row: string | null }) =>
-    faults.some((fault) => cause.id === fault.id || (fault.row !== null && cause.row === fault.row));
+    faults.some(
+      (fault) =>
+        cause.id === fault.id ||
+        (causeNames[fault.id] ?? []).includes(cause.id) ||
+        (fault.row !== null && cause.row === fault.row),
+    );
   const place = causes.findIndex(isTrue);
   const top = causes[0]!;
   return {
