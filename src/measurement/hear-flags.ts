@@ -9,6 +9,8 @@ const widest = 8;
 /** A denial counts so many words before the first, and behind the last. */
 const before = 5;
 const behind = 2;
+/** What stands soon behind is parted from it by so many words at most. */
+const soon = 2;
 
 interface Hit {
   from: number;
@@ -19,8 +21,18 @@ interface Clause {
   from: number;
   to: number;
   denials: Hit[];
+  /** Of denials, and of "won't" and "refuses": a flag that has one of these of its own is no longer denied by another. */
+  negative: Hit[];
   supposed: number;
 }
+
+const clauseFrom = (at: number): Clause => ({
+  from: at,
+  to: at,
+  denials: [],
+  negative: [],
+  supposed: Number.POSITIVE_INFINITY,
+});
 
 export function hearFlag(
   tokens: readonly Token[],
@@ -68,7 +80,7 @@ function hasAny(tokens: readonly Token[], lexicon: Lexicon): boolean {
 
 function clausesOf(pieces: readonly Piece[]): Clause[] {
   const clauses: Clause[] = [];
-  let clause: Clause = { from: 0, to: 0, denials: [], supposed: Number.POSITIVE_INFINITY };
+  let clause = clauseFrom(0);
   for (const [index, piece] of pieces.entries()) {
     const end = piece.at + piece.length;
     // "Fuel on the floor, it drips": what goes on about the same thing is one clause.
@@ -76,13 +88,18 @@ function clausesOf(pieces: readonly Piece[]): Clause[] {
     const spacedDash = isMark(piece, '-') && !piece.glued;
     if ((isMark(piece, '.,;!?:\n()—') && !goesOn) || spacedDash || isRole(piece, 'but')) {
       clause.to = piece.at;
+      // "Smoke? No."
+      if (isMark(piece, '?') && isRole(pieces[index + 1], 'negation')) clause.supposed = clause.from;
       clauses.push(clause);
-      clause = { from: end, to: end, denials: [], supposed: Number.POSITIVE_INFINITY };
+      // "But" may be part of a pattern.
+      clause = clauseFrom(isRole(piece, 'but') ? piece.at : end);
     } else if (isRole(piece, 'negation')) {
       clause.denials.push({ from: piece.at, to: end });
     } else if (isRole(piece, 'hypothetical')) {
       clause.supposed = Math.min(clause.supposed, piece.at);
     }
+    if (isRole(piece, 'negation', 'not-negation', 'refusal'))
+      clause.negative.push({ from: piece.at, to: end });
     clause.to = Math.max(clause.to, end);
   }
   clauses.push(clause);
@@ -96,6 +113,10 @@ function flagIn(clause: Clause, tokens: readonly Token[], lexicon: Lexicon): str
     for (const [slots, length] of slotsAt(tokens, at, clause.to, lexicon)) {
       for (const { pattern, slot } of slots) {
         const hits = latest.get(pattern) ?? [];
+        if (lexicon.patterns[pattern]!.follows.has(slot)) {
+          const previous = hits[slot - 1];
+          if (previous === undefined || previous.to > at || at - previous.to > soon) continue;
+        }
         hits[slot] = { from: at, to: at + length };
         latest.set(pattern, hits);
         const needed = hits.slice(0, lexicon.patterns[pattern]!.slots).filter((hit) => hit !== undefined);
@@ -113,10 +134,12 @@ function flagIn(clause: Clause, tokens: readonly Token[], lexicon: Lexicon): str
   return null;
 }
 
-function isDenied({ denials, supposed }: Clause, hits: readonly Hit[]): boolean {
+function isDenied({ denials, negative, supposed }: Clause, hits: readonly Hit[]): boolean {
   const first = Math.min(...hits.map(({ from }) => from));
   const last = Math.max(...hits.map(({ to }) => to));
   if (supposed < last) return true;
+  const within = (hit: Hit) => (denial: Hit) => denial.from >= hit.from && denial.from < hit.to;
+  if (hits.some((hit) => negative.some(within(hit)))) return false;
   return denials.some(({ from, to }) => {
     const own = hits.some((hit) => from >= hit.from && from < hit.to);
     return !own && from >= first - before && to <= last + behind;

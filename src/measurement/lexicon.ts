@@ -21,6 +21,14 @@ export const roles = [
   'or',
   'plus-minus',
   'wanders',
+  'entered',
+  'twice',
+  'extreme',
+  'rated',
+  'attempt',
+  'refusal',
+  'shows',
+  'behind-unit',
   'correction',
   'change',
   'bound',
@@ -70,7 +78,9 @@ export interface LexiconEntries {
   fractions: Readonly<Record<string, readonly string[]>>;
   units: Readonly<Partial<Record<TypedUnit, readonly string[]>>>;
   phrases: Readonly<Partial<Record<Role, readonly string[]>>>;
-  /** By flag: patterns of slots, as "throttle | grip + stuck | stick*"; `unless` words excuse the clause. */
+  /** Endings that make a word small and dear, as "-inho"; a steering word may wear one. */
+  diminutives?: readonly string[] | undefined;
+  /** By flag: patterns of slots, as "throttle | grip + stuck | stick*"; `>` instead of `+`: soon after it. `unless` words excuse the clause. */
   redFlags: Readonly<Record<string, { when: readonly string[]; unless?: readonly string[] | undefined }>>;
 }
 
@@ -83,6 +93,8 @@ export interface Meaning {
   multiplier: number | null;
   fraction: number | null;
   unit: TypedUnit | null;
+  /** Where a name is short for two units, as "milis". */
+  otherUnit: TypedUnit | null;
 }
 
 /** One slot of one red-flag pattern that a phrase fills. */
@@ -94,6 +106,8 @@ export interface FlagSlot {
 interface FlagPattern {
   flag: string;
   slots: number;
+  /** The slots that stand soon behind the one before. */
+  follows: ReadonlySet<number>;
   unless: number;
 }
 
@@ -106,8 +120,9 @@ export interface Lexicon {
   /** Number words that may stand inside a longer word; null where the language writes them apart. */
   compounds: ReadonlyMap<string, Meaning> | null;
   words: PhraseTrie<SteeringWord>;
-  /** Whole words of five letters and more, for slips of one letter. */
+  /** Whole words of four letters and more, for slips of one letter. */
   longWords: ReadonlyMap<string, SteeringWord>;
+  diminutives: readonly string[];
   flags: PhraseTrie<FlagSlot[]>;
   /** Beginnings of words, listed with a star. */
   flagPrefixes: ReadonlyMap<string, FlagSlot[]>;
@@ -121,6 +136,7 @@ export const noMeaning: Meaning = {
   multiplier: null,
   fraction: null,
   unit: null,
+  otherUnit: null,
 };
 
 function bothMeanings(a: Meaning, b: Meaning): Meaning {
@@ -131,6 +147,7 @@ function bothMeanings(a: Meaning, b: Meaning): Meaning {
     multiplier: a.multiplier ?? b.multiplier,
     fraction: a.fraction ?? b.fraction,
     unit: a.unit ?? b.unit,
+    otherUnit: a.otherUnit ?? (a.unit !== null && b.unit !== a.unit ? b.unit : null),
   };
 }
 
@@ -176,6 +193,7 @@ export function prepareLexicon(entries: LexiconEntries): Lexicon {
     compounds: entries.compounds ? compounds : null,
     words,
     longWords,
+    diminutives: (entries.diminutives ?? []).map((ending) => foldText(ending)),
     ...prepareFlags(entries),
   };
 }
@@ -209,13 +227,15 @@ function prepareFlags({ redFlags }: LexiconEntries): Pick<Lexicon, 'flags' | 'fl
   for (const [flag, { when, unless }] of Object.entries(redFlags)) {
     for (const line of when) {
       const pattern = patterns.length;
-      const slots = line.split(' + ');
+      const slots = line.split(/ [+>] /u);
+      const signs = line.match(/ [+>] /gu) ?? [];
+      const follows = new Set(signs.flatMap((sign, index) => (sign === ' > ' ? [index + 1] : [])));
       slots.forEach((slot, index) => {
         for (const alternative of alternatives(slot)) put(alternative, { pattern, slot: index });
       });
       for (const alternative of (unless ?? []).flatMap(alternatives))
         put(alternative, { pattern, slot: slots.length });
-      patterns.push({ flag, slots: slots.length, unless: slots.length });
+      patterns.push({ flag, slots: slots.length, follows, unless: slots.length });
     }
   }
   return { flags, flagPrefixes, patterns };

@@ -14,6 +14,7 @@ export const lexiconSchema = z.strictObject({
   decimals: z.array(z.enum(['.', ','])).min(1),
   compounds: z.boolean().default(false),
   wholeDecimals: z.boolean().default(false),
+  diminutives: phrases.optional(),
   words: z.record(z.enum(steeringWords), phrases),
   numbers: byNumber,
   soundsLike: byNumber.optional(),
