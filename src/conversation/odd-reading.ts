@@ -15,6 +15,7 @@ import { callPerson } from './call-person.ts';
 import { checkById } from './checks.ts';
 import { jumpTo } from './enter-stage.ts';
 import { unitSaid } from './fill-in.ts';
+import { fitCheck } from './fit-check.ts';
 import { carry, line, say } from './say.ts';
 import { type Bench, benchOf, type Turn } from './turn.ts';
 import { bandsOf, beliefOf, observationOf, ownersCauses, suspect } from './weigh-evidence.ts';
@@ -174,9 +175,8 @@ export function askCheckAgain(turn: Turn, id: string): void {
   const bench = benchOf(turn);
   const check = checkById(bench, id);
   if (!check) return askStage(turn);
-  const words = line(`check-${id}`);
-  const doing = check.do as Parameters<typeof askReading>[2];
   const awaited = awaitedOf(bench);
+  const { doing, words } = fitCheck(check, awaited?.measure ?? null);
   if (check.ask.kind === 'choice') {
     const { question } = check.ask;
     const answers = content(bench).questions.find((one) => one.id === question)?.usual ?? {};

@@ -6,6 +6,7 @@ import { doLines, doneButton } from './ask-reading.ts';
 import { checkById } from './checks.ts';
 import { asideOf, judgeForDesk, limitsLine, nameOfReading, resultLine, seenLine } from './desk-judge.ts';
 import { unitOf, unitSaid } from './fill-in.ts';
+import { fitCheck } from './fit-check.ts';
 import { record } from './keep-reading.ts';
 import { actionsToRead, afterActions } from './rig.ts';
 import { caseFact, line, say, tellDesk } from './say.ts';
@@ -27,11 +28,14 @@ export function sayAsked(turn: Turn, asked: Asked): void {
     });
   }
   const check = asked.check === null ? undefined : checkById(bench, asked.check);
-  const own = (check?.do ?? []) as Bench['stage']['do'];
-  if (asked.kind === 'question') return sayQuestion(turn, bench, asked, own);
+  if (asked.kind === 'question') {
+    return sayQuestion(turn, bench, asked, (check?.do ?? []) as Bench['stage']['do']);
+  }
+  const fitted = check ? fitCheck(check, asked.measure) : null;
+  const own = fitted?.doing ?? [];
   const doing = actionsToRead(setUp.rig, asked.measure, own, turn.scene.now);
   setUp.doing = doing;
-  const spoken = check ? doing.filter((action) => !own.includes(action)) : doing;
+  const spoken = fitted ? doing.filter((action) => !own.includes(action)) : doing;
   const facts: Facts = {
     ask: { kind: 'reading', measure: asked.measure, unit: unitOf(asked.measure) },
     ...(doing.length > 0 ? { do: doing } : {}),
@@ -40,7 +44,7 @@ export function sayAsked(turn: Turn, asked: Asked): void {
     lines: [
       line('asked-by', { name: asked.by, measure: nameOfReading(asked.measure, asked.situation) }),
       ...doLines(turn, bench, spoken),
-      ...(check ? [line(`check-${check.id}`)] : []),
+      ...(fitted ? [fitted.words] : []),
       line('ask-number'),
     ],
     facts,

@@ -261,6 +261,7 @@ fault-fuel-map-remedy = Lade das Kennfeld, das zu Auspuff und Filter passt.
 check-read-again = Sieh noch einmal aufs Messgerät. Schick jede Stelle.
 check-wake-again = Weck das Steuergerät noch einmal. Dann schick den Wert.
 check-look-at-leads = Lass das Steuergerät einschlafen. Sieh nach, in welchen Kabeln die Messspitzen stecken, und steck sie richtig. Weck es. Dann schick den Wert.
+check-leads-on-battery = Rot an Batterie-Plus, Schwarz an Batterie-Minus, am Messgerät Rot in der Voltbuchse. Dann schick den Wert.
 check-look-at-meter = Sieh aufs Messgerät: Gleichspannung, richtiger Bereich, HOLD und REL aus, Rot in der Voltbuchse. Dann schick den Wert.
 check-look-at-cable = Dreh den Lenker von Anschlag zu Anschlag und beobachte den Wert. Bewegt er sich, gib dem Gaszug Spiel. Dann schick den Wert, Lenker gerade.
 check-look-at-screws = Drück mit der Hand sacht gegen den Sensor und beobachte den Wert. Zieh an, was locker ist. Dann schick den Wert.

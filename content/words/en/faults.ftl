@@ -261,6 +261,7 @@ fault-fuel-map-remedy = Load the map that fits exhaust and filter.
 check-read-again = Look at the meter again. Send every digit.
 check-wake-again = Wake the control unit again. Then send the figure.
 check-look-at-leads = Let it sleep. Look which wires the pins sit in, and put them right. Wake it. Then send the figure.
+check-leads-on-battery = Red on battery plus, black on battery minus, red in the meter's volts jack. Then send the figure.
 check-look-at-meter = Look at the meter: DC volts, the right range, HOLD and REL off, red in the volts jack. Then send the figure.
 check-look-at-cable = Turn the bars lock to lock and watch the figure. If it moves, give the cable free play. Then send the figure, bars straight.
 check-look-at-screws = Push the sensor gently by hand and watch the figure. Tighten what is loose. Then send the figure.

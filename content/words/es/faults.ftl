@@ -261,6 +261,7 @@ fault-fuel-map-remedy = Carga el mapa que corresponde al escape y al filtro.
 check-read-again = Mira otra vez el medidor. Envía todos los dígitos.
 check-wake-again = Despierta otra vez la centralita. Después envía la cifra.
 check-look-at-leads = Deja dormir la centralita. Mira en qué cables están las agujas y corrígelo. Despiértala. Después envía la cifra.
+check-leads-on-battery = Roja en el positivo de la batería, negra en el negativo; en el medidor, roja en la toma de voltios. Después envía la cifra.
 check-look-at-meter = Mira el medidor: voltios de continua, la escala correcta, sin HOLD ni REL, roja en la toma de voltios. Después envía la cifra.
 check-look-at-cable = Gira el manillar de tope a tope y mira la cifra. Si se mueve, deja juego en el cable del acelerador. Después envía la cifra, con el manillar recto.
 check-look-at-screws = Empuja suavemente el sensor con la mano y mira la cifra. Aprieta lo que esté flojo. Después envía la cifra.

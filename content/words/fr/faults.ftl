@@ -261,6 +261,7 @@ fault-fuel-map-remedy = Charge la cartographie qui va avec l'échappement et le 
 check-read-again = Regarde encore le multimètre. Envoie chaque chiffre.
 check-wake-again = Réveille encore le calculateur. Puis envoie la valeur.
 check-look-at-leads = Laisse le calculateur se rendormir. Regarde dans quels fils sont les aiguilles, et remets-les comme il faut. Réveille-le. Puis envoie la valeur.
+check-leads-on-battery = Rouge sur le plus de la batterie, noire sur le moins ; au multimètre, rouge dans la borne des volts. Puis envoie la valeur.
 check-look-at-meter = Regarde le multimètre : volts continus, bon calibre, HOLD et REL coupés, rouge dans la borne des volts. Puis envoie la valeur.
 check-look-at-cable = Tourne le guidon d'une butée à l'autre et regarde la valeur. Si elle bouge, donne du jeu au câble. Puis envoie la valeur, guidon droit.
 check-look-at-screws = Pousse doucement le capteur à la main et regarde la valeur. Serre ce qui est desserré. Puis envoie la valeur.

@@ -261,6 +261,7 @@ fault-fuel-map-remedy = Carica la mappa adatta a scarico e filtro.
 check-read-again = Guarda di nuovo il tester. Invia tutte le cifre.
 check-wake-again = Sveglia di nuovo la centralina. Poi invia il valore.
 check-look-at-leads = Lascia dormire la centralina. Guarda in quali fili sono gli spilli e mettili a posto. Svegliala. Poi invia il valore.
+check-leads-on-battery = Rosso sul positivo della batteria, nero sul negativo; sul tester, rosso nella presa dei volt. Poi invia il valore.
 check-look-at-meter = Guarda il tester: volt in continua, la portata giusta, niente HOLD né REL, rosso nella presa dei volt. Poi invia il valore.
 check-look-at-cable = Gira il manubrio da fine corsa a fine corsa e guarda il valore. Se si muove, lascia gioco al cavo dell'acceleratore. Poi invia il valore, con il manubrio dritto.
 check-look-at-screws = Spingi piano il sensore con la mano e guarda il valore. Stringi ciò che è allentato. Poi invia il valore.

@@ -261,6 +261,7 @@ fault-fuel-map-remedy = Carregue o mapa que combina com o escape e o filtro.
 check-read-again = Olhe o medidor de novo. Envie todos os dígitos.
 check-wake-again = Acorde a central de novo. Depois envie o valor.
 check-look-at-leads = Deixe a central dormir. Olhe em quais fios estão as agulhas e corrija. Acorde a central. Depois envie o valor.
+check-leads-on-battery = Vermelha no positivo da bateria, preta no negativo; no medidor, vermelha na entrada de volts. Depois envie o valor.
 check-look-at-meter = Olhe o medidor: volts de corrente contínua, a escala certa, sem HOLD nem REL, vermelha na entrada de volts. Depois envie o valor.
 check-look-at-cable = Gire o guidão de batente a batente e observe o valor. Se ele se mover, deixe folga no cabo do acelerador. Depois envie o valor, com o guidão reto.
 check-look-at-screws = Empurre o sensor de leve com a mão e observe o valor. Aperte o que estiver frouxo. Depois envie o valor.
