@@ -4,11 +4,12 @@ import { enterNext, jumpAhead } from './enter-stage.ts';
 import { newLoop } from './learn-loop.ts';
 import { showMenu } from './menu.ts';
 import { carry, caseFact, line, sayAgain } from './say.ts';
-import { answer, holds, type Seat } from './seat.ts';
+import { answer, holds, isClear, type Seat } from './seat.ts';
 import { benchOf, type Turn } from './turn.ts';
 
 export function giveBackCase(seat: Seat): void {
-  if (!holds(seat)) return;
+  // Whoever gives it back with a red flag up would send the owner to the machine again.
+  if (!holds(seat) || !isClear(seat)) return;
   const { turn, one, member } = seat;
   const { goTo } = one;
   giveBack(one, member.name, turn.scene.now);
