@@ -26,6 +26,8 @@ export default defineConfig({
     isolate: false,
     // Many wait for sockets, processes and platforms' rates: so there are more of them than cores.
     maxWorkers: Math.max(4, availableParallelism()),
+    // In one file, where it says that its tests may run side by side.
+    maxConcurrency: 20,
     globalSetup: 'test/store/shared-postgres.ts',
     sequence: { sequencer: LongestFirst },
   },

@@ -23,7 +23,25 @@ export const makeFolder = () => mkdtemp(join(tmpdir(), 'gaugehand-bot-'));
 
 export const removeFolder = (folder: string) => rm(folder, { recursive: true, force: true });
 
-export async function startBot(
+/** One folder for the bots that a test starts in it, one after the other. */
+export async function makeHome() {
+  const folder = await makeFolder();
+  const bots: RunningBot[] = [];
+  return {
+    async start(settings: Partial<Settings>, decide?: Decide): Promise<RunningBot> {
+      const bot = await startBot(folder, settings, decide);
+      bots.push(bot);
+      return bot;
+    },
+    logged: () => bots.flatMap(({ log }) => log).join('\n'),
+    async leave(): Promise<void> {
+      for (const bot of bots) await bot.stop();
+      await removeFolder(folder);
+    },
+  };
+}
+
+async function startBot(
   folder: string,
   settings: Partial<Settings>,
   decide: Decide = echo,

@@ -1,53 +1,40 @@
 // The desk's channel on Discord: claimed by a code, a thread for each case, and what happens when somebody takes things away.
 import { ChannelType } from 'discord.js';
-import { afterEach, beforeEach, expect, test } from 'vitest';
-import { type LoopbackDiscord, startDiscord } from '../../loopback/discord/server.ts';
+import { expect } from 'vitest';
 import { until } from '../../loopback/until.ts';
-import { makeFolder, type RunningBot, removeFolder, startBot } from '../start-bot.ts';
+import { heard, test as onDiscord } from './on-discord.ts';
 
-let discord: LoopbackDiscord;
-let folder: string;
-let bot: RunningBot;
-
-beforeEach(async () => {
-  discord = await startDiscord();
-  folder = await makeFolder();
-  bot = await startBot(folder, {
-    discord: { token: discord.token, apiRoot: discord.url, tipsChannel: null },
+const test = onDiscord
+  .extend('find', ({ discord }) => (content: string) => {
+    return discord.world.messages.find((one) => one.content === content && !one.deleted);
+  })
+  .extend('claimed', ({ discord }) => async () => {
+    const eve = discord.person('21', 'Eve');
+    const desk = discord.channel(ChannelType.GuildText, 'desk');
+    const command = eve.command('desk', desk, [{ name: 'code', value: 'open-sesame-9' }]);
+    await until('the claim', () => command.said === 'This is the desk now. Cases come here.');
+    return { eve, desk };
+  })
+  .extend('openCase', ({ discord, find }) => async () => {
+    const ann = discord.person('11', 'Ann');
+    ann.say('case');
+    const card = await until('the card', () => find('Card: waiting'));
+    const thread = discord.world.channels.get(card.channel_id);
+    if (!thread) throw new Error('the card stands nowhere');
+    return { ann, card, thread };
   });
-  await until('the session', () => bot.log.some((line) => line.includes('Discord is ready')));
+
+test.beforeEach(async ({ bot }) => void bot);
+
+test.afterEach(async ({ discord }) => {
+  await until('everything is answered', () => discord.interactions.unanswered() === 0);
 });
 
-afterEach(async () => {
-  await bot.stop();
-  await discord.close();
-  await removeFolder(folder);
-  expect(discord.violations).toEqual([]);
-  expect(discord.interactions.unanswered()).toBe(0);
-});
-
-const heard = (person: ReturnType<LoopbackDiscord['person']>) => person.heard().map(({ content }) => content);
-const find = (content: string) =>
-  discord.world.messages.find((one) => one.content === content && !one.deleted);
-
-async function claimed() {
-  const eve = discord.person('21', 'Eve');
-  const desk = discord.channel(ChannelType.GuildText, 'desk');
-  const command = eve.command('desk', desk, [{ name: 'code', value: 'open-sesame-9' }]);
-  await until('the claim', () => command.said === 'This is the desk now. Cases come here.');
-  return { eve, desk };
-}
-
-async function openCase() {
-  const ann = discord.person('11', 'Ann');
-  ann.say('case');
-  const card = await until('the card', () => find('Card: waiting'));
-  const thread = discord.world.channels.get(card.channel_id);
-  if (!thread) throw new Error('the card stands nowhere');
-  return { ann, card, thread };
-}
-
-test('a case gets its thread; staff take it there, and words go both ways', async () => {
+test('a case gets its thread; staff take it there, and words go both ways', async ({
+  find,
+  claimed,
+  openCase,
+}) => {
   const { eve, desk } = await claimed();
   const { ann, card, thread } = await openCase();
   expect([thread.parent, thread.name]).toEqual([desk.id, 'Case k1']);
@@ -60,7 +47,12 @@ test('a case gets its thread; staff take it there, and words go both ways', asyn
   expect(answer.channel_id).toBe(thread.id);
 });
 
-test('a thread that somebody deleted is made anew for the next message', async () => {
+test('a thread that somebody deleted is made anew for the next message', async ({
+  discord,
+  find,
+  claimed,
+  openCase,
+}) => {
   await claimed();
   const { ann, thread } = await openCase();
   thread.deleted = true;
@@ -70,7 +62,7 @@ test('a thread that somebody deleted is made anew for the next message', async (
   expect(discord.world.channels.get(next.channel_id)?.name).toBe('Case k1');
 });
 
-test('a card in an archived thread is still kept current', async () => {
+test('a card in an archived thread is still kept current', async ({ claimed, openCase }) => {
   const { eve } = await claimed();
   const { card, thread } = await openCase();
   thread.archived = true;
@@ -78,7 +70,7 @@ test('a card in an archived thread is still kept current', async () => {
   await until('the card is changed', () => card.content === 'Card: taken by Eve');
 });
 
-test('a wrong code, a used code and a direct message claim nothing', async () => {
+test('a wrong code, a used code and a direct message claim nothing', async ({ discord, claimed }) => {
   const mallory = discord.person('31', 'Mallory');
   const other = discord.channel();
   const code = [{ name: 'code', value: 'let-me-in-please' }];
@@ -91,7 +83,11 @@ test('a wrong code, a used code and a direct message claim nothing', async () =>
   await until('the second refusal', () => used.said === 'That code is wrong or used.');
 });
 
-test('when the bot’s rights were taken away, that is said in the log, and the owner is answered all the same', async () => {
+test('when the bot’s rights were taken away, that is said in the log, and the owner is answered all the same', async ({
+  discord,
+  bot,
+  claimed,
+}) => {
   const { desk } = await claimed();
   desk.forbidden = true;
   const ann = discord.person('11', 'Ann');

@@ -1,46 +1,25 @@
 // An owner's side of Discord, over real sockets against the strict loopback server.
 import { createServer } from 'node:http';
 import type { AddressInfo } from 'node:net';
-import { afterEach, beforeEach, expect, test } from 'vitest';
-import { type LoopbackDiscord, startDiscord } from '../../loopback/discord/server.ts';
+import { expect } from 'vitest';
 import { until } from '../../loopback/until.ts';
-import { makeFolder, type RunningBot, removeFolder, startBot } from '../start-bot.ts';
+import { heard, test as onDiscord, type Person } from './on-discord.ts';
 
-let discord: LoopbackDiscord;
-let folder: string;
-let bot: RunningBot;
-let tips: string;
+const test = onDiscord.override('tipsChannel', ({ discord }) => discord.channel(undefined, 'tips').id);
 
-beforeEach(async () => {
-  discord = await startDiscord();
-  tips = discord.channel(undefined, 'tips').id;
-  folder = await makeFolder();
-  await begin();
+test.beforeEach(async ({ bot }) => void bot);
+
+test.afterEach(async ({ discord }) => {
+  await until('everything is answered', () => discord.interactions.unanswered() === 0);
 });
 
-afterEach(async () => {
-  await bot.stop();
-  await discord.close();
-  await removeFolder(folder);
-  expect(discord.violations).toEqual([]);
-  expect(discord.interactions.unanswered()).toBe(0);
-});
-
-async function begin() {
-  bot = await startBot(folder, {
-    discord: { token: discord.token, apiRoot: discord.url, tipsChannel: tips },
-  });
-  await until('the session', () => bot.log.some((line) => line.includes('Discord is ready')));
-}
-
-const heard = (person: ReturnType<LoopbackDiscord['person']>) => person.heard().map(({ content }) => content);
-const labels = (person: ReturnType<LoopbackDiscord['person']>) =>
+const labels = (person: Person) =>
   person.heard().map(({ components }) => {
     const rows = (components ?? []) as unknown as { components: { label?: string }[] }[];
     return rows.flatMap((row) => row.components.map(({ label }) => label));
   });
 
-test('a typed message is answered with buttons, and a press is answered and acts', async () => {
+test('a typed message is answered with buttons, and a press is answered and acts', async ({ discord }) => {
   const ann = discord.person('11', 'Ann');
   ann.say('0.348');
   await until('the echo', () => heard(ann).includes('echo: 0.348'));
@@ -51,7 +30,9 @@ test('a typed message is answered with buttons, and a press is answered and acts
   expect(labels(ann).at(-1)).toEqual(['Yes', 'No']);
 });
 
-test('a command in a server is answered to its asker alone, and goes on in a direct message', async () => {
+test('a command in a server is answered to its asker alone, and goes on in a direct message', async ({
+  discord,
+}) => {
   const ann = discord.person('11', 'Ann', 'de');
   const command = ann.command('begin', discord.channel());
   await until('the start', () => heard(ann).includes('echo: start null null'));
@@ -59,7 +40,7 @@ test('a command in a server is answered to its asker alone, and goes on in a dir
   expect(command.said).toContain('Ich habe dir privat geschrieben');
 });
 
-test('a command in a direct message leaves nothing behind but its answer', async () => {
+test('a command in a direct message leaves nothing behind but its answer', async ({ discord }) => {
   const ann = discord.person('11', 'Ann');
   const command = ann.command('where');
   await until('the answer', () => heard(ann).includes('echo: repeat'));
@@ -67,7 +48,9 @@ test('a command in a direct message leaves nothing behind but its answer', async
   expect(command.answered).toBe(5);
 });
 
-test('a reading can be typed into a form; a form sent late is never taken for the next answer', async () => {
+test('a reading can be typed into a form; a form sent late is never taken for the next answer', async ({
+  discord,
+}) => {
   const ann = discord.person('11', 'Ann');
   ann.say('reading');
   await until('the question', () => labels(ann)[0]?.includes('Type a reading'));
@@ -83,7 +66,7 @@ test('a reading can be typed into a form; a form sent late is never taken for th
   expect(heard(ann).join()).not.toContain('0.999');
 });
 
-test('a long choice becomes a menu, and what is chosen there acts', async () => {
+test('a long choice becomes a menu, and what is chosen there acts', async ({ discord }) => {
   const ann = discord.person('11', 'Ann');
   ann.say('menu');
   await until('the menu', () => heard(ann).includes('Which machine?'));
@@ -91,7 +74,9 @@ test('a long choice becomes a menu, and what is chosen there acts', async () => 
   await until('the choice', () => heard(ann).some((text) => text.includes('machine-27')));
 });
 
-test('a long text comes in parts that end with a sentence, with the buttons on the last', async () => {
+test('a long text comes in parts that end with a sentence, with the buttons on the last', async ({
+  discord,
+}) => {
   const ann = discord.person('11', 'Ann');
   ann.say('long');
   await until('all parts', () => labels(ann).at(-1)?.length === 2);
@@ -99,7 +84,7 @@ test('a long text comes in parts that end with a sentence, with the buttons on t
   expect(heard(ann).join(' ')).toBe('This sentence is said again and again. '.repeat(150).trim());
 });
 
-test('what a person typed stays text: no markup, no mention', async () => {
+test('what a person typed stays text: no markup, no mention', async ({ discord }) => {
   const ann = discord.person('11', 'Ann');
   ann.say('@everyone <@42> **0.5** 1. [here](https://example.org)');
   await until('the echo', () => heard(ann).length === 1);
@@ -108,7 +93,9 @@ test('what a person typed stays text: no markup, no mention', async () => {
   );
 });
 
-test('who takes no direct messages gets a private room in the server, and stays there', async () => {
+test('who takes no direct messages gets a private room in the server, and stays there', async ({
+  discord,
+}) => {
   const ann = discord.person('11', 'Ann');
   ann.person.takesDirectMessages = false;
   const where = discord.channel();
@@ -124,7 +111,9 @@ test('who takes no direct messages gets a private room in the server, and stays 
   expect(inRoom()).not.toContain('echo: me too');
 });
 
-test('in a server the bot only points to the private chat, and only when it is spoken to', async () => {
+test('in a server the bot only points to the private chat, and only when it is spoken to', async ({
+  discord,
+}) => {
   const ann = discord.person('11', 'Ann');
   const where = discord.channel();
   ann.say('0.348', where);
@@ -137,17 +126,20 @@ test('in a server the bot only points to the private chat, and only when it is s
   await until('the start', () => heard(ann).includes('echo: start null null'));
 });
 
-test('a tip’s start button opens the private chat at its machine and procedure', async () => {
+test('a tip’s start button opens the private chat at its machine and procedure', async ({
+  discord,
+  tipsChannel,
+}) => {
   const ann = discord.person('11', 'Ann');
   ann.say('tip');
-  await until('the tip', () => discord.world.standing(tips).length === 1);
+  await until('the tip', () => discord.world.standing(tipsChannel ?? '').length === 1);
   const bob = discord.person('12', 'Bob');
   const press = bob.press('Start');
   await until('the start', () => heard(bob).includes('echo: start throttle-sensor any-single'));
   await until('only Bob is told', () => press.said?.includes('I wrote to you in private'));
 });
 
-test('an edited reading comes in as an edit; an unfolded link does not', async () => {
+test('an edited reading comes in as an edit; an unfolded link does not', async ({ discord }) => {
   const ann = discord.person('11', 'Ann');
   const message = ann.say('0.384');
   await until('the echo', () => heard(ann).length === 1);
@@ -157,7 +149,7 @@ test('an edited reading comes in as an edit; an unfolded link does not', async (
   expect(heard(ann)).toHaveLength(2);
 });
 
-test('an owner’s picture is fetched from where it stands and passed on', async () => {
+test('an owner’s picture is fetched from where it stands and passed on', async ({ discord, bot }) => {
   const pictures = createServer((_, response) => void response.end('bytes of a picture')).listen(
     0,
     '127.0.0.1',
@@ -181,7 +173,7 @@ test('an owner’s picture is fetched from where it stands and passed on', async
   pictures.close();
 });
 
-test('the slash commands are registered on start, described in each language', async () => {
+test('the slash commands are registered on start, described in each language', async ({ discord }) => {
   const call = await until('the commands', () =>
     discord.calls.find(({ method }) => method.startsWith('PUT /applications/')),
   );

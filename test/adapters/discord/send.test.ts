@@ -1,7 +1,7 @@
 // What becomes of one message as Discord answers the call that posts it, from single calls as the real address would answer them.
 import { REST } from 'discord.js';
 import nock from 'nock';
-import { afterEach, beforeEach, expect, test } from 'vitest';
+import { afterAll, afterEach, beforeEach, expect, test } from 'vitest';
 import { type Sending, send } from '../../../adapters/discord/send.ts';
 import type { Sendable } from '../../../src/chat/adapter.ts';
 
@@ -46,7 +46,12 @@ const posted = () =>
     );
   });
 
-beforeEach(() => nock.disableNetConnect());
+beforeEach(() => {
+  if (!nock.isActive()) nock.activate();
+  nock.disableNetConnect();
+});
+// Other files that share this process speak over real sockets.
+afterAll(() => nock.restore());
 
 afterEach(() => {
   expect(nock.isDone()).toBe(true);

@@ -1,58 +1,39 @@
 // The desk's group on Telegram: claimed by a code, a topic for each case, and what happens when somebody takes things away.
-import { afterEach, beforeEach, expect, test } from 'vitest';
-import { type LoopbackTelegram, startTelegram } from '../../loopback/telegram/server.ts';
+import { expect } from 'vitest';
 import { until } from '../../loopback/until.ts';
-import { makeFolder, type RunningBot, removeFolder, startBot } from '../start-bot.ts';
+import { test as onTelegram } from './on-telegram.ts';
 
 const code = 'open-sesame-9';
 
-let telegram: LoopbackTelegram;
-let folder: string;
-let bot: RunningBot;
-
-beforeEach(async () => {
-  telegram = await startTelegram();
-  folder = await makeFolder();
-  await begin();
-});
-
-afterEach(async () => {
-  await bot.stop();
-  await telegram.close();
-  await removeFolder(folder);
-  expect(telegram.violations).toEqual([]);
-});
-
-async function begin() {
-  bot = await startBot(folder, {
-    telegram: { token: telegram.token, apiRoot: telegram.url, webhook: null, tipsChannel: null },
+const test = onTelegram
+  .extend('claimed', ({ telegram, texts }) => async (options: { hasTopics: boolean }) => {
+    const eve = telegram.person(21, 'Eve');
+    const group = telegram.group(-300, {
+      members: [21],
+      bot: options.hasTopics ? 'administrator' : 'member',
+      ...options,
+    });
+    eve.say(`/desk ${code}`, { group });
+    await until('the claim', () => texts(-300).includes('This is the desk now. Cases come here.'));
+    return { eve, group };
+  })
+  .extend('openCase', ({ telegram }) => async () => {
+    const ann = telegram.person(11, 'Ann');
+    ann.say('case');
+    const card = await until('the card', () =>
+      telegram.world.standing(-300).find(({ text }) => text === 'Card: waiting'),
+    );
+    return { ann, card };
   });
-}
 
-const texts = (chat: number) => telegram.world.standing(chat).map(({ text }) => text);
+test.beforeEach(async ({ bot }) => void bot);
 
-async function claimed(options: { hasTopics: boolean }) {
-  const eve = telegram.person(21, 'Eve');
-  const group = telegram.group(-300, {
-    members: [21],
-    bot: options.hasTopics ? 'administrator' : 'member',
-    ...options,
-  });
-  eve.say(`/desk ${code}`, { group });
-  await until('the claim', () => texts(-300).includes('This is the desk now. Cases come here.'));
-  return { eve, group };
-}
-
-async function openCase() {
-  const ann = telegram.person(11, 'Ann');
-  ann.say('case');
-  const card = await until('the card', () =>
-    telegram.world.standing(-300).find(({ text }) => text === 'Card: waiting'),
-  );
-  return { ann, card };
-}
-
-test('a case gets its topic; staff take it there, and words go both ways', async () => {
+test('a case gets its topic; staff take it there, and words go both ways', async ({
+  telegram,
+  texts,
+  claimed,
+  openCase,
+}) => {
   const { eve, group } = await claimed({ hasTopics: true });
   const { ann, card } = await openCase();
   expect(group.topics.get(card.topic as number)).toBe('Case k1');
@@ -68,7 +49,11 @@ test('a case gets its topic; staff take it there, and words go both ways', async
   expect(answer.topic).toBe(card.topic);
 });
 
-test('an owner’s photo is passed on to the topic by its reference', async () => {
+test('an owner’s photo is passed on to the topic by its reference', async ({
+  telegram,
+  claimed,
+  openCase,
+}) => {
   await claimed({ hasTopics: true });
   const { ann, card } = await openCase();
   ann.sendPhoto('photo-of-the-plug', 'this plug');
@@ -82,7 +67,12 @@ test('an owner’s photo is passed on to the topic by its reference', async () =
   ]);
 });
 
-test('without topics, replies to the case’s messages belong to it', async () => {
+test('without topics, replies to the case’s messages belong to it', async ({
+  telegram,
+  texts,
+  claimed,
+  openCase,
+}) => {
   const { eve, group } = await claimed({ hasTopics: false });
   const { ann, card } = await openCase();
   expect(card.topic).toBeNull();
@@ -95,7 +85,11 @@ test('without topics, replies to the case’s messages belong to it', async () =
   await until('the owner reads it', () => texts(11).includes('Eve: yes'));
 });
 
-test('a topic that somebody deleted is made anew for the next message', async () => {
+test('a topic that somebody deleted is made anew for the next message', async ({
+  telegram,
+  claimed,
+  openCase,
+}) => {
   const { group } = await claimed({ hasTopics: true });
   const { ann, card } = await openCase();
   group.topics.delete(card.topic as number);
@@ -106,7 +100,11 @@ test('a topic that somebody deleted is made anew for the next message', async ()
   expect(group.topics.get(next.topic as number)).toBe('Case k1');
 });
 
-test('without the right to make topics, replies take their place and the log says what to do', async () => {
+test('without the right to make topics, replies take their place and the log says what to do', async ({
+  bot,
+  claimed,
+  openCase,
+}) => {
   const { group } = await claimed({ hasTopics: true });
   group.bot = 'member';
   const { card } = await openCase();
@@ -114,7 +112,7 @@ test('without the right to make topics, replies take their place and the log say
   expect(bot.log.join()).toContain('give the bot the right to manage topics');
 });
 
-test('a wrong code, a used code and a private chat claim nothing', async () => {
+test('a wrong code, a used code and a private chat claim nothing', async ({ telegram, texts, claimed }) => {
   const mallory = telegram.person(31, 'Mallory');
   const other = telegram.group(-400, { members: [31], bot: 'member' });
   mallory.say('/desk let-me-in-please', { group: other });
@@ -127,7 +125,7 @@ test('a wrong code, a used code and a private chat claim nothing', async () => {
   expect(texts(-400)[1]).toBe('That code is wrong or used.');
 });
 
-test('who has left the group has no say at the desk', async () => {
+test('who has left the group has no say at the desk', async ({ bot, texts, claimed, openCase }) => {
   const { eve, group } = await claimed({ hasTopics: true });
   const { card } = await openCase();
   group.members.delete(21);
@@ -136,14 +134,19 @@ test('who has left the group has no say at the desk', async () => {
   expect(texts(11)).toEqual(['A person is called.']);
 });
 
-test('a group that becomes a supergroup stays the desk', async () => {
+test('a group that becomes a supergroup stays the desk', async ({ telegram, texts, claimed }) => {
   const { group } = await claimed({ hasTopics: false });
   telegram.migrate(group, -500);
   telegram.person(11, 'Ann').say('case');
   await until('the card', () => texts(-500).includes('Card: waiting'));
 });
 
-test('when the bot was removed from the group, that is said in the log', async () => {
+test('when the bot was removed from the group, that is said in the log', async ({
+  telegram,
+  bot,
+  texts,
+  claimed,
+}) => {
   const { group } = await claimed({ hasTopics: true });
   group.bot = 'left';
   telegram.person(11, 'Ann').say('case');
@@ -151,7 +154,13 @@ test('when the bot was removed from the group, that is said in the log', async (
   await until('the owner is answered all the same', () => texts(11).includes('A person is called.'));
 });
 
-test('a case that was called before there is a desk waits for one, also over a restart', async () => {
+test('a case that was called before there is a desk waits for one, also over a restart', async ({
+  telegram,
+  bot,
+  begin,
+  texts,
+  claimed,
+}) => {
   telegram.person(11, 'Ann').say('case');
   await until('the owner is told', () => texts(11).length === 1);
   await bot.stop();

@@ -1,40 +1,27 @@
 // An owner's side of Telegram, over real sockets against the strict loopback server.
 import type { Update } from 'grammy/types';
-import { afterEach, beforeEach, expect, test } from 'vitest';
-import { type LoopbackTelegram, startTelegram } from '../../loopback/telegram/server.ts';
+import { expect } from 'vitest';
 import { until } from '../../loopback/until.ts';
-import { makeFolder, type RunningBot, removeFolder, startBot } from '../start-bot.ts';
+import { test as onTelegram } from './on-telegram.ts';
 
-let telegram: LoopbackTelegram;
-let folder: string;
-let bot: RunningBot;
-
-const settings = () => ({
-  telegram: { token: telegram.token, apiRoot: telegram.url, webhook: null, tipsChannel: '@tips_here' },
+const test = onTelegram.override('tipsChannel', '@tips_here').extend('labels', ({ telegram }) => {
+  return (chat: number) =>
+    telegram.world
+      .standing(chat)
+      .map(({ markup }) => markup?.inline_keyboard.flat().map((button) => button.text) ?? []);
 });
 
-beforeEach(async () => {
-  telegram = await startTelegram();
-  telegram.world.channels.add('@tips_here');
-  folder = await makeFolder();
-  bot = await startBot(folder, settings());
+test.beforeEach(async ({ bot }) => void bot);
+
+test.afterEach(async ({ telegram }) => {
+  await until('every press is answered', () => telegram.unanswered() === 0);
 });
 
-afterEach(async () => {
-  await bot.stop();
-  await telegram.close();
-  await removeFolder(folder);
-  expect(telegram.violations).toEqual([]);
-  expect(telegram.unanswered()).toBe(0);
-});
-
-const texts = (chat: number) => telegram.world.standing(chat).map(({ text }) => text);
-const labels = (chat: number) =>
-  telegram.world
-    .standing(chat)
-    .map(({ markup }) => markup?.inline_keyboard.flat().map((button) => button.text) ?? []);
-
-test('a typed message is answered with buttons, and a press is answered and acts', async () => {
+test('a typed message is answered with buttons, and a press is answered and acts', async ({
+  telegram,
+  texts,
+  labels,
+}) => {
   const ann = telegram.person(11, 'Ann');
   ann.say('0.348');
   await until('the echo', () => texts(11).includes('echo: 0.348'));
@@ -44,7 +31,7 @@ test('a typed message is answered with buttons, and a press is answered and acts
   expect(labels(11).at(-1)).toEqual(['Yes', 'No']);
 });
 
-test('buttons of an older message go once a newer one has some', async () => {
+test('buttons of an older message go once a newer one has some', async ({ telegram, texts, labels }) => {
   const ann = telegram.person(11, 'Ann');
   ann.say('one');
   await until('the first', () => texts(11).length === 1);
@@ -56,12 +43,16 @@ test('buttons of an older message go once a newer one has some', async () => {
   );
 });
 
-test('a start link opens the procedure and machine that it names', async () => {
+test('a start link opens the procedure and machine that it names', async ({ telegram, texts }) => {
   telegram.person(11, 'Ann').say('/start throttle-sensor_any-single');
   await until('the start', () => texts(11).includes('echo: start throttle-sensor any-single'));
 });
 
-test('a long text comes in parts that end with a sentence, with the buttons on the last', async () => {
+test('a long text comes in parts that end with a sentence, with the buttons on the last', async ({
+  telegram,
+  texts,
+  labels,
+}) => {
   telegram.person(11, 'Ann').say('long');
   await until('both parts', () => texts(11).length === 2);
   expect(texts(11)[0]?.endsWith('again.')).toBe(true);
@@ -69,7 +60,7 @@ test('a long text comes in parts that end with a sentence, with the buttons on t
   expect(labels(11).map((row) => row.length)).toEqual([0, 2]);
 });
 
-test('the commands of the menu steer like words, in each language', async () => {
+test('the commands of the menu steer like words, in each language', async ({ telegram, texts }) => {
   const menus = () => telegram.calls.filter(({ method }) => method === 'setMyCommands');
   await until('a menu for each language', () => menus().length === 6);
   expect(menus().map(({ body }) => body.language_code)).toEqual([undefined, 'de', 'es', 'fr', 'it', 'pt']);
@@ -79,7 +70,7 @@ test('the commands of the menu steer like words, in each language', async () => 
   await until('all four', () => heard.every((text) => texts(11).includes(text)));
 });
 
-test('an edited reading comes in as an edit', async () => {
+test('an edited reading comes in as an edit', async ({ telegram, texts }) => {
   const ann = telegram.person(11, 'Ann');
   const message = ann.say('0.384');
   await until('the echo', () => texts(11).length === 1);
@@ -87,7 +78,10 @@ test('an edited reading comes in as an edit', async () => {
   await until('the edit', () => texts(11).includes('echo: edited to 0.348'));
 });
 
-test('a sticker is asked back about, and a name or text never becomes a mention', async () => {
+test('a sticker is asked back about, and a name or text never becomes a mention', async ({
+  telegram,
+  texts,
+}) => {
   const ann = telegram.person(11, 'Ann');
   ann.sendSticker();
   ann.say('call @someone_else and /stop <b>now</b>');
@@ -96,7 +90,10 @@ test('a sticker is asked back about, and a name or text never becomes a mention'
   expect(texts(11)[1]).toBe('echo: call @\u2060someone_else and /stop <b>now</b>');
 });
 
-test('in a group the bot only points to the private chat, and only when it is spoken to', async () => {
+test('in a group the bot only points to the private chat, and only when it is spoken to', async ({
+  telegram,
+  texts,
+}) => {
   const ann = telegram.person(11, 'Ann');
   const group = telegram.group(-200, { members: [11], bot: 'member' });
   ann.say('0.348', { group });
@@ -112,7 +109,10 @@ test('in a group the bot only points to the private chat, and only when it is sp
   ]);
 });
 
-test('an update that comes twice, or out of order, is taken once and in order', async () => {
+test('an update that comes twice, or out of order, is taken once and in order', async ({
+  telegram,
+  texts,
+}) => {
   const ann = telegram.person(11, 'Ann');
   telegram.queue.hold();
   ann.say('first');
@@ -127,7 +127,7 @@ test('an update that comes twice, or out of order, is taken once and in order', 
   expect(texts(11)).toEqual(['echo: first', 'echo: second', 'echo: third']);
 });
 
-test('a tip goes to the channel with a start button that opens the private chat', async () => {
+test('a tip goes to the channel with a start button that opens the private chat', async ({ telegram }) => {
   telegram.person(11, 'Ann').say('tip');
   const [tip] = await until('the tip', () => {
     const standing = telegram.world.standing('@tips_here');
@@ -138,13 +138,18 @@ test('a tip goes to the channel with a start button that opens the private chat'
   ]);
 });
 
-test('what arrives while the bot is away is answered after the restart, and nothing twice', async () => {
+test('what arrives while the bot is away is answered after the restart, and nothing twice', async ({
+  telegram,
+  bot,
+  begin,
+  texts,
+}) => {
   const ann = telegram.person(11, 'Ann');
   ann.say('before');
   await until('the first', () => texts(11).length === 1);
   expect(await bot.stop()).toBe(0);
   ann.say('while away');
-  bot = await startBot(folder, settings());
+  await begin();
   await until('the second', () => texts(11).length === 2);
   expect(texts(11)).toEqual(['echo: before', 'echo: while away']);
 });

@@ -1,14 +1,19 @@
 // What each kind of refusal by Telegram means, read from single calls as the real address would answer them.
 import { Api } from 'grammy';
 import nock from 'nock';
-import { afterEach, beforeEach, expect, test } from 'vitest';
+import { afterAll, afterEach, beforeEach, expect, test } from 'vitest';
 import { nativeFetch } from '../../../adapters/telegram/native-fetch.ts';
 import { readTrouble } from '../../../adapters/telegram/trouble.ts';
 
 const token = '77:SECRET';
 const api = new Api(token, { fetch: nativeFetch as never });
 
-beforeEach(() => nock.disableNetConnect());
+beforeEach(() => {
+  if (!nock.isActive()) nock.activate();
+  nock.disableNetConnect();
+});
+// Other files that share this process speak over real sockets.
+afterAll(() => nock.restore());
 
 afterEach(() => {
   expect(nock.isDone()).toBe(true);
