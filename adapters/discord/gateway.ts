@@ -1,5 +1,5 @@
 // Keeps the connection over which Discord reports what happens, for the adapter; resuming is the library's work.
-import { WebSocketManager, WebSocketShardEvents } from '@discordjs/ws';
+import { type SessionInfo, WebSocketManager, WebSocketShardEvents } from '@discordjs/ws';
 import {
   type APIInteraction,
   GatewayCloseCodes,
@@ -59,6 +59,7 @@ export function openGateway(
 ): Gateway {
   const platform = 'discord';
   let manager: WebSocketManager | null = null;
+  let session: SessionInfo | null = null;
   let given = false;
   let lastSign: number | null = null;
   const sign = () => {
@@ -66,7 +67,16 @@ export function openGateway(
   };
 
   function makeManager(): WebSocketManager {
-    const made = new WebSocketManager({ token, intents, rest });
+    const made = new WebSocketManager({
+      token,
+      intents,
+      rest,
+      // Left to the library, all connections of one process would share one session.
+      retrieveSessionInfo: () => session,
+      updateSessionInfo(_, changed) {
+        session = changed;
+      },
+    });
     made.on(WebSocketShardEvents.Dispatch, ({ data }) => dispatch(data));
     made.on(WebSocketShardEvents.HeartbeatComplete, sign);
     made.on(WebSocketShardEvents.Ready, sign);
