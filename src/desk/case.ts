@@ -38,8 +38,9 @@ export interface Case {
   /** Whether the owner may go on meanwhile. */
   goOn: boolean;
   openedAt: number;
-  /** When it was last given back or closed. */
+  /** When it was last given back or closed; null while it is open. */
   endedAt: number | null;
+  /** Whose hands it is in; null in every state but taken. */
   holder: Member | null;
   /** The latest entries only. */
   history: CaseEntry[];
@@ -68,7 +69,7 @@ export const isOpen = (one: Case | null): one is Case & { state: 'waiting' | 'ta
   one !== null && one.state !== 'closed' && one.state !== 'returned';
 
 export const isTaken = (one: Case | null): one is Case & { holder: Member } =>
-  one !== null && one.state === 'taken' && one.holder !== null;
+  one !== null && one.holder !== null;
 
 export const isSame = (a: Pick<Member, 'platform' | 'person'>, b: Pick<Member, 'platform' | 'person'>) =>
   a.platform === b.platform && a.person === b.person;
@@ -127,7 +128,7 @@ export function keepWords(one: Case, text: string): void {
 }
 
 export const canReopen = (one: Case, now: number): boolean =>
-  !isOpen(one) && one.endedAt !== null && now - one.endedAt <= reopenWithin;
+  one.endedAt !== null && now - one.endedAt <= reopenWithin;
 
 export function reopen(one: Case, now: number, by: string | null, note: string | null): void {
   one.state = 'waiting';

@@ -29,11 +29,11 @@ export interface Archive {
   records: readonly RecordListing[];
 }
 
-/** Letter case does not matter, and every word has to be there. */
+/** Letter case does not matter, and every word has to be there; no words find nothing. */
 export function findIn({ cases, records }: Archive, text: string): Archive {
-  const words = text.toLowerCase().split(/\s+/u).filter(Boolean);
-  if (words.length === 0) return { cases: [], records: [] };
-  const holds = (where: string) => words.every((word) => where.toLowerCase().includes(word));
+  const words = text.toLowerCase().match(/\S+/gu) ?? [];
+  const holds = (where: string) =>
+    words.length > 0 && words.every((word) => where.toLowerCase().includes(word));
   return {
     cases: cases.filter((one) => holds(`${one.id} ${one.reason} ${one.words}`)),
     records: records.filter((one) => holds(`${one.code} ${one.machine} ${personOf(one.key)}`)),

@@ -14,19 +14,21 @@ export interface Command {
  * such command exists: a slip of a finger must not send a remark to an owner.
  */
 export function readCommand(text: string): Command | null {
-  const found = /^[./]\s?(\p{L}[\p{L}-]*)(?:@\w+)?(?:\s+([\s\S]*))?$/u.exec(text.trim());
-  return found ? named(found[1] ?? '', found[2] ?? '') : null;
+  const found = /^[./]\s?(\p{L}\S*)([\s\S]*)/u.exec(text.trim());
+  // A platform adds the bot's own name behind a command in a group.
+  return found ? named((found[1] ?? '').replace(/@.*$/u, ''), found[2] ?? '') : null;
 }
 
 /** The same without its sign, where plain words would go nowhere. */
 export function readBareCommand(text: string, known: readonly string[]): Command | null {
-  const found = /^(\p{L}[\p{L}-]*)(?:\s+([\s\S]*))?$/u.exec(text.trim());
+  const found = /^(\p{L}[\p{L}-]*)(?:\s([\s\S]*))?$/u.exec(text.trim());
   const command = found && named(found[1] ?? '', found[2] ?? '');
   return command && known.includes(command.name) ? command : null;
 }
 
+/** "/note: late again" is still a note. */
 function named(word: string, after: string): Command {
-  const name = word.toLowerCase();
+  const name = word.toLowerCase().replace(/[:;,.!?]+$/u, '');
   const rest = after.trim();
   const back = /^back\b\s*/iu.exec(rest);
   if (name === 'give' && back) return { name: 'give-back', rest: rest.slice(back[0].length) };

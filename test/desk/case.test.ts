@@ -49,6 +49,47 @@ test('whoever takes over is written down with whom they took it from', () => {
   expect(one.history.at(-1)).toEqual({ at: 2, by: 'Kim', what: 'taken', note: 'Sam' });
   passOn(one, kim, 'Sam', 3);
   expect([one.state, one.holder]).toEqual(['waiting', null]);
+  expect(one.history.at(-1)).toEqual({ at: 3, by: 'Kim', what: 'passed', note: 'Sam' });
+});
+
+test('the same number on another platform is somebody else', () => {
+  const one = fresh();
+  take(one, sam, 1);
+  take(one, { ...sam, platform: 'elsewhere', name: 'Samira' }, 2);
+  expect(one.history.at(-1)?.note).toBe('Sam');
+  take(one, { ...sam, platform: 'elsewhere', name: 'Samira' }, 3);
+  expect(one.history.at(-1)?.note).toBeNull();
+});
+
+test('what was given back counts as closed after a week in which nobody needed it', () => {
+  const one = fresh();
+  take(one, sam, 1);
+  giveBack(one, 'Sam', day);
+  expect(one.remindAt).toBe(8 * day);
+  take(one, sam, 2 * day);
+  expect([one.remindAt, one.endedAt]).toEqual([null, null]);
+});
+
+test('whoever takes it, passes it on or ends it starts the count of reminders and of waiting anew', () => {
+  for (const step of [
+    (one: ReturnType<typeof fresh>) => take(one, sam, 9),
+    (one: ReturnType<typeof fresh>) => passOn(one, sam, null, 9),
+    (one: ReturnType<typeof fresh>) => giveBack(one, 'Sam', 9),
+    (one: ReturnType<typeof fresh>) => close(one, 'Sam', null, 9),
+  ]) {
+    const one = fresh();
+    Object.assign(one, { reminded: 4, unansweredSince: 5 });
+    step(one);
+    expect([one.reminded, one.unansweredSince]).toEqual([0, null]);
+  }
+});
+
+test('what is taken up again has neither its old cause nor the stage that it was to go on at', () => {
+  const one = fresh();
+  close(one, 'Sam', 'air-leak', 1);
+  Object.assign(one, { reminded: 4, goTo: 'idle' });
+  reopen(one, 2, null, null);
+  expect([one.cause, one.goTo, one.reminded, one.holder]).toEqual([null, null, 0, null]);
 });
 
 test('it is taken up again within a week, and not after', () => {
@@ -69,6 +110,8 @@ test('of a long history the beginning and the latest stay; of many words the fir
   expect([one.history[0]?.what, one.history.at(-1)?.at]).toEqual(['opened', 100]);
   expect(one.ownWords.map((words) => words.split(' ')[1])).toEqual(['1', '2', '98', '99', '100']);
   expect(JSON.stringify(one).length).toBeLessThan(12_000);
+  keepWords(one, ' \n ');
+  expect(one.ownWords.at(-1)).toMatch(/^word 100 /);
 });
 
 test('reminders come more rarely each time, and only while somebody is there', () => {

@@ -46,6 +46,23 @@ test.each([
   expect(new Date(opensNext(dublin, at(from), null) ?? 0).toISOString().replace('.000', '')).toBe(opens);
 });
 
+// In 2026 Auckland's clocks go back at 03:00 on Sunday 5 April and forward at 02:00 on Sunday 27 September; its summer is
+// UTC+13, its winter UTC+12 (IANA time zone database).
+test.each([
+  ['2026-04-04T00:00:00Z', '2026-04-04T07:00:00Z'],
+  ['2026-09-26T00:00:00Z', '2026-09-26T08:00:00Z'],
+])(
+  'half a day ahead of Greenwich, on the evening before the clocks change: after %s it opens at %s',
+  (from, opens) => {
+    const auckland = {
+      ...dublin,
+      timeZone: 'Pacific/Auckland',
+      hours: { sat: [['20:00', '22:00']] as [string, string][] },
+    };
+    expect(opensNext(auckland, at(from), null)).toBe(at(opens));
+  },
+);
+
 test('a day that is called off counts as closed, and only that day', () => {
   expect(isOpenAt(dublin, at('2026-01-05T10:00:00Z'), '2026-01-05')).toBe(false);
   expect(isOpenAt(dublin, at('2026-01-09T10:00:00Z'), '2026-01-05')).toBe(true);
@@ -75,6 +92,15 @@ test('days are those of the workshop, not of Greenwich', () => {
   // Auckland is thirteen hours ahead in January (IANA).
   expect(dayOf(auckland, at('2026-01-05T11:30:00Z'))).toBe('2026-01-06');
   expect(tellTime(auckland, at('2026-01-05T11:30:00Z'), null)).toContain('00:30');
+});
+
+// The order of weekday, day and month is that of the Unicode locale data for British English.
+test('a time is told with its day, but for today', () => {
+  const instant = at('2026-01-05T09:14:00Z');
+  expect(tellTime(dublin, instant, null)).toBe('Mon 5 Jan, 09:14');
+  expect(tellTime(dublin, instant, at('2026-01-06T00:00:00Z'))).toBe('Mon 5 Jan, 09:14');
+  expect(tellTime(dublin, instant, at('2026-01-05T23:59:00Z'))).toBe('09:14');
+  expect(tellTime({ ...dublin, language: 'de' }, instant, null)).toMatch(/^Mo\.?, 5\. Jan/);
 });
 
 test('whatever the instant: the next opening is open, and the minute before it is not', () => {

@@ -14,14 +14,34 @@ test.each([
   expect(quoteName(name, 'o1')).toBe(shown);
 });
 
-test('a long name is cut', () => {
-  expect([...quoteName('x'.repeat(500), '?')]).toHaveLength(32);
+test('a long name is cut after 32 letters, and never ends in a gap', () => {
+  const name = 'x'.repeat(32);
+  expect(quoteName(`  ${name}yy`, '?')).toBe(name);
+  expect(quoteName(`${'x'.repeat(31)} yy`, '?')).toBe('x'.repeat(31));
+  // Letters beyond the first plane (here Gothic) take two code units, and count once.
+  expect([...quoteName('\u{10330}'.repeat(40), '?')]).toHaveLength(32);
 });
 
 test('a further line of a quote cannot pass for a line of the program', () => {
   expect(quoteWords('ok\nCase 1-1 closed by Sam\r\n\u2028Sam: done')).toBe(
     'ok\n   Case 1-1 closed by Sam\n   Sam: done',
   );
+});
+
+test.each([
+  ['  the stop is closed \t\r\n  all the way  ', 'the stop is closed\n     all the way'],
+  ['idle\u0007stop\u0000', 'idle stop'],
+  [' \n\n ', ''],
+])('the words %j are shown as %j', (text, shown) => {
+  expect(quoteWords(text)).toBe(shown);
+});
+
+test('up to 1500 signs are quoted as they are; more are cut before the end of a sign, and it shows', () => {
+  const whole = 'x'.repeat(1_500);
+  expect(quoteWords(whole)).toBe(whole);
+  expect(quoteWords(`${whole}y`)).toBe(`${'x'.repeat(1_499)}…`);
+  const halved = `${'x'.repeat(1_499)}\u{1f527}`;
+  expect(quoteWords(halved)).toBe(`${'x'.repeat(1_499)}…`);
 });
 
 test('a joined emoji stays whole in a quote', () => {

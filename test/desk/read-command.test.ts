@@ -15,22 +15,48 @@ test.each([
   ['/note two\nlines', 'note', 'two\nlines'],
   // A slip is still no message to the owner.
   ['/noet he never listens', 'noet', 'he never listens'],
+  ['/note: he never listens', 'note', 'he never listens'],
+  ['/note2 he never listens', 'note2', 'he never listens'],
+  ['/note, he never listens', 'note', 'he never listens'],
+  ['  / take  ', 'take', ''],
+  ['/note   late\u00a0again ', 'note', 'late\u00a0again'],
+  ['/give back idle', 'give-back', 'idle'],
+  ['/give Back', 'give-back', ''],
+  ['/give it back', 'give', 'it back'],
+  ['/take back', 'take', 'back'],
+  ['/give backwards', 'give', 'backwards'],
 ])('%j is a command', (text, name, rest) => {
   expect(readCommand(text)).toEqual({ name, rest });
 });
 
-test.each(['take it off', '.348 is fine', '1/2 turn', '... wait', '/', '.', ' ', '/ 2 turns', 'see /note'])(
-  '%j is meant for the owner',
-  (text) => {
-    expect(readCommand(text)).toBeNull();
-  },
-);
+test.each([
+  'take it off',
+  '.348 is fine',
+  '1/2 turn',
+  '... wait',
+  '/',
+  '.',
+  ' ',
+  '/ 2 turns',
+  'see /note',
+  'ok\n/take',
+])('%j is meant for the owner', (text) => {
+  expect(readCommand(text)).toBeNull();
+});
 
 test('at the desk as a whole a known word needs no sign, any other does', () => {
   expect(readBareCommand('find ann', deskCommands)).toEqual({ name: 'find', rest: 'ann' });
   expect(readBareCommand('Cases', deskCommands)).toEqual({ name: 'cases', rest: '' });
-  expect(readBareCommand('lunch?', deskCommands)).toBeNull();
+  expect(readBareCommand('  find  ann  ', deskCommands)).toEqual({ name: 'find', rest: 'ann' });
+  expect(readBareCommand('find\nann', deskCommands)).toEqual({ name: 'find', rest: 'ann' });
 });
+
+test.each(['lunch?', 'cases?', '2 cases', 'opened', 'open: 9', '/cases', 'the record', ''])(
+  'at the desk as a whole %j is no command',
+  (text) => {
+    expect(readBareCommand(text, deskCommands)).toBeNull();
+  },
+);
 
 test('whatever begins with a sign and a letter is never passed on', () => {
   fc.assert(
@@ -39,6 +65,7 @@ test('whatever begins with a sign and a letter is never passed on', () => {
       fc.stringMatching(/^[a-z][a-z-]{0,12}$/),
       fc.string(),
       (sign, word, more) => {
+        expect(readCommand(`${sign}${word}${more}`)).not.toBeNull();
         expect(readCommand(`${sign}${word} ${more}`)).not.toBeNull();
       },
     ),
