@@ -13,8 +13,8 @@ export interface Inbox {
   receive: Receive;
   /** A turn for a conversation whose instant has come. */
   takeDue: (key: string) => Promise<void>;
-  /** A turn by which a conversation hears that a platform will not take its message. */
-  takeRefusal: (row: OutboxRow, why: string) => Promise<void>;
+  /** A turn by which a conversation hears that a platform will not take its message; `partly`: another took it. */
+  takeRefusal: (row: OutboxRow, why: string, partly: boolean) => Promise<void>;
 }
 
 export function makeInbox(store: Pick<Store, 'turn'>, decide: Decide, library?: Shelf): Inbox {
@@ -30,6 +30,7 @@ export function makeInbox(store: Pick<Store, 'turn'>, decide: Decide, library?: 
   return {
     receive: (message) => take({ kind: 'message', message }),
     takeDue: (key) => take({ kind: 'due', key }),
-    takeRefusal: ({ key, row, message }, why) => take({ kind: 'refused', key, row, message, why }),
+    takeRefusal: ({ key, row, message }, why, partly) =>
+      take({ kind: 'refused', key, row, message, why, ...(partly ? { partly } : {}) }),
   };
 }

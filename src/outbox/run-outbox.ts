@@ -5,8 +5,8 @@ import { makeSendRow, type SendOptions } from './send-row.ts';
 
 export interface OutboxOptions extends Omit<SendOptions, 'sleep'> {
   store: Pick<Store, 'outbox'>;
-  /** Takes the turn by which the conversation, and the desk, hear of a refusal. */
-  refused: (row: OutboxRow, why: string) => Promise<void>;
+  /** Takes the turn by which the conversation, and the desk, hear of a refusal; `partly`: another platform took it. */
+  refused: (row: OutboxRow, why: string, partly: boolean) => Promise<void>;
   /** Something for the log. */
   report: (trouble: string, row: OutboxRow | null) => void;
   /** How many chats are sent to at once; 1 keeps the order of the queue as a whole. */
@@ -44,13 +44,17 @@ export function makeOutbox(options: OutboxOptions): RunningOutbox {
     try {
       const outcome = await sendRow(row);
       if (outcome.kind === 'refused') {
-        await refused(row, outcome.why);
+        await refused(row, outcome.why, false);
         report(`refused: ${outcome.why}`, row);
         return;
       }
       if (outcome.kind === 'sent') {
         for (const refusal of outcome.refusals) report(`refused: ${refusal}`, row);
         await record({ kind: 'sent', row: row.row, at: clock(), progress: outcome.progress });
+        // What the desk misses on one platform it has on the other; a tip was meant for every channel.
+        if (outcome.refusals.length > 0 && row.message.to.kind === 'tips') {
+          await refused(row, outcome.refusals.join('; '), true);
+        }
         return;
       }
       if (outcome.tried || outcome.why !== row.lastError) report(`to be tried again: ${outcome.why}`, row);

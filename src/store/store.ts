@@ -13,8 +13,8 @@ export type Arrival =
   | { kind: 'message'; message: IncomingMessage }
   /** The instant came that a decision asked to be woken at. Dropped if it has been put off meanwhile. */
   | { kind: 'due'; key: string }
-  /** A platform refused a message of this conversation for good; its row is closed by this turn. */
-  | { kind: 'refused'; key: string; row: number; message: OutgoingMessage; why: string };
+  /** A platform refused a message of this conversation for good; its row is closed by this turn, or was by those that took it. */
+  | { kind: 'refused'; key: string; row: number; message: OutgoingMessage; why: string; partly?: boolean };
 
 /** One reading of a conversation. A row with the same number replaces the earlier one, as when it is struck. */
 export interface ReadingRow {

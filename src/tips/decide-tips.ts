@@ -28,7 +28,7 @@ export function makeDecideTips(knowledge: TipsKnowledge): Decide {
       state: readTips(stored),
       messages: [],
     };
-    if (arrival.kind === 'refused') hearRefusal(turn, arrival.message, arrival.why);
+    if (arrival.kind === 'refused') hearRefusal(turn, arrival);
     const { heard } = turn.state;
     // Before the clock: what is withdrawn in time is not posted.
     for (const request of requestsOf(desk).filter((one) => one.number > heard)) hearRequest(turn, request);

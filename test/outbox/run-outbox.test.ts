@@ -38,8 +38,8 @@ function outboxWith(more: Partial<OutboxOptions> = {}): RunningOutbox {
     route: () => [platform],
     paint: null,
     pacing: null,
-    refused: async ({ key, row, message }, why) => {
-      await store.turn({ kind: 'refused', key, row, message, why }, countingDecide);
+    refused: async ({ key, row, message }, why, partly) => {
+      await store.turn({ kind: 'refused', key, row, message, why, partly }, countingDecide);
     },
     report: (trouble) => void reports.push(trouble),
     atOnce: 8,
@@ -193,6 +193,17 @@ describe('what is queued', () => {
     await store.turn(textFrom('o1', 'x'), queueing({ to: { kind: 'desk', caseId: null } }));
     await outbox.drain();
     expect(reports).toEqual(['refused: other: no right']);
+    expect(await store.outbox.nextDue()).toBeNull();
+  });
+
+  test('is told where one of two platforms refuses what was meant for both channels', async () => {
+    const other = aPlatform('other');
+    other.answers.push({ kind: 'refused', why: 'no right' });
+    const route = (): Adapter[] => [platform, other];
+    await store.turn(textFrom('o1', 'x'), queueing({ to: { kind: 'tips' } }));
+    await outboxWith({ route }).drain();
+    expect(reports).toEqual(['refused: other: no right']);
+    expect(platform.texts().slice(0, 2)).toEqual(['m', 'not taken by the platform: m']);
     expect(await store.outbox.nextDue()).toBeNull();
   });
 

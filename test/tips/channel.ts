@@ -143,8 +143,8 @@ export function openChannel(options: { now: string; tips?: Tip[]; timeZone?: str
         .map(({ text }) => text)
         .join('\n---\n');
     },
-    refuse(message: OutgoingMessage, why: string): void {
-      take({ kind: 'refused', key: 'tips', row: 1, message, why });
+    refuse(message: OutgoingMessage, why: string, partly = false): void {
+      take({ kind: 'refused', key: 'tips', row: 1, message, why, partly });
     },
     /** Another edition of the content, as after a start. */
     change(to: { tips?: Tip[]; words?: Record<string, string>; hasChannel?: boolean }): void {

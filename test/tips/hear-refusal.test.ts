@@ -39,6 +39,14 @@ test('an earlier message of the tip stays, and its rest counts from that one', (
   expect(channel.ask('')).toContain('one: posted Tue 6 Jan, 17:30, comes not before Fri 16 Jan, 17:30.');
 });
 
+test('where one of two channels has it, it is posted all the same, and the desk reads which has not', () => {
+  const channel = open();
+  channel.advanceTo('2026-01-06T18:00:00Z');
+  channel.refuse(channel.posted[0]!.message, why, true);
+  expect(channel.desk.at(-1)?.text).toBe(`The tip "one" did not get into every channel: ${why}`);
+  expect(channel.ask('')).toContain('one: posted 17:30');
+});
+
 test('a change that was not taken is said; the tip stays as it was', () => {
   const channel = open();
   channel.advance(2 * day);

@@ -44,5 +44,6 @@ tips-did-post = { $name } sendet "{ $id }" in den Kanal.
 tips-did-correct = { $name } berichtigt "{ $id }" im Kanal.
 tips-did-withdraw = { $name } zieht "{ $id }" zurück. Von selbst kommt er nicht wieder.
 tips-refused = Der Tipp "{ $id }" kam nicht in den Kanal: { $why }
+tips-partly-refused = Der Tipp "{ $id }" kam nicht in alle Kanäle: { $why }
 tips-change-refused = Der Tipp "{ $id }" ließ sich im Kanal nicht ändern: { $why }
 tips-comes-again = Er kommt wieder, nicht vor { $when }.

@@ -44,5 +44,6 @@ tips-did-post = { $name } sends "{ $id }" to the channel.
 tips-did-correct = { $name } corrects "{ $id }" in the channel.
 tips-did-withdraw = { $name } withdraws "{ $id }". It does not come again by itself.
 tips-refused = The tip "{ $id }" did not get into the channel: { $why }
+tips-partly-refused = The tip "{ $id }" did not get into every channel: { $why }
 tips-change-refused = The tip "{ $id }" could not be changed in the channel: { $why }
 tips-comes-again = It comes again, not before { $when }.

@@ -44,5 +44,6 @@ tips-did-post = { $name } envía "{ $id }" al canal.
 tips-did-correct = { $name } corrige "{ $id }" en el canal.
 tips-did-withdraw = { $name } retira "{ $id }". No vuelve a salir por sí solo.
 tips-refused = El consejo "{ $id }" no entró en el canal: { $why }
+tips-partly-refused = El consejo "{ $id }" no entró en todos los canales: { $why }
 tips-change-refused = El consejo "{ $id }" no se pudo cambiar en el canal: { $why }
 tips-comes-again = Sale otra vez, no antes de: { $when }.

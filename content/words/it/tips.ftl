@@ -44,5 +44,6 @@ tips-did-post = { $name } invia "{ $id }" al canale.
 tips-did-correct = { $name } corregge "{ $id }" nel canale.
 tips-did-withdraw = { $name } ritira "{ $id }". Non esce più da solo.
 tips-refused = Il consiglio "{ $id }" non è entrato nel canale: { $why }
+tips-partly-refused = Il consiglio "{ $id }" non è entrato in tutti i canali: { $why }
 tips-change-refused = Il consiglio "{ $id }" non si è potuto cambiare nel canale: { $why }
 tips-comes-again = Esce di nuovo, non prima di: { $when }.

@@ -44,5 +44,6 @@ tips-did-post = { $name } envia "{ $id }" ao canal.
 tips-did-correct = { $name } corrige "{ $id }" no canal.
 tips-did-withdraw = { $name } retira "{ $id }". Não sai mais sozinha.
 tips-refused = A dica "{ $id }" não entrou no canal: { $why }
+tips-partly-refused = A dica "{ $id }" não entrou em todos os canais: { $why }
 tips-change-refused = A dica "{ $id }" não pôde ser alterada no canal: { $why }
 tips-comes-again = Ela sai de novo, não antes de: { $when }.

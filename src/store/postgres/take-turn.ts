@@ -70,7 +70,9 @@ export function makeTakeTurn(database: Database, secret: KeyObject, clock: () =>
       return await database.transaction(async (client) => {
         const ask = asking(client);
         const now = clock();
-        if (arrival.kind === 'refused' && !(await refuse(ask, arrival, now))) return { kind: 'repeat' };
+        if (arrival.kind === 'refused' && !arrival.partly && !(await refuse(ask, arrival, now))) {
+          return { kind: 'repeat' };
+        }
         const found = await find(ask, key, arrivalKey);
         if (found.taken) return { kind: 'repeat' };
         if (found.number === null && arrival.kind === 'refused') return { kind: 'taken', key };

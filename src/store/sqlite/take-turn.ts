@@ -62,6 +62,7 @@ export function makeTakeTurn(db: DatabaseSync, secret: KeyObject): TakeTurn {
     }
     const row = (find.get(arrival.key) as unknown as ConversationRow | undefined) ?? null;
     if (arrival.kind === 'refused') {
+      if (arrival.partly) return { key: arrival.key, row };
       if (refuse.run(arrival.why, now, arrival.row).changes === 0) return null;
       dropRefused.run(arrival.row);
       return { key: arrival.key, row };
