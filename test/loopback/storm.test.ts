@@ -1,11 +1,12 @@
 // A whole set-up with a case in it, on Telegram and Discord at once, through faults and kills: the same conversation as on the console in calm.
-import { cp, mkdtemp, readFile, rm, writeFile } from 'node:fs/promises';
+import { mkdtemp, readFile, rm, writeFile } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { DatabaseSync } from 'node:sqlite';
 import { expect, test } from 'vitest';
 import type { Facts } from '../../src/chat/facts.ts';
 import type { OutgoingMessage } from '../../src/chat/outgoing-message.ts';
+import { copyEnglishContent } from '../kill/english-content.ts';
 import { makeBotProgram } from './bot-program.ts';
 import { startDiscord } from './discord/server.ts';
 import type { Fault } from './faults.ts';
@@ -16,8 +17,6 @@ import { until } from './until.ts';
 
 const patienceMs = 40_000;
 const code = 'open-sesame-9';
-/** The bot takes forty messages a minute of one owner. */
-const mostPerMinute = 38;
 
 const weather: Fault[] = [
   { kind: 'status', status: 502 },
@@ -59,9 +58,7 @@ test('one conversation is the same on console, Telegram and Discord, also in a s
     // A press that Discord hands to a program that dies is lost for good: what is typed is not.
     const typed = [...script.keys()].filter((index) => isTyped(script[index]));
     const killedAt = [typed[2], typed[9]];
-    let minute = { since: Date.now(), said: 0 };
     for (const [index, step] of script.entries()) {
-      if (!('role' in step.line)) minute = await keepPace(minute);
       await act(script, index, step, stages, desk, async () => {
         if (index % 4 === 1) breakSomething(index);
         if (killedAt.includes(index)) {
@@ -99,12 +96,6 @@ test('one conversation is the same on console, Telegram and Discord, also in a s
     if (index === 21) discord.gateway.askToReconnect();
   }
 });
-
-async function keepPace({ since, said }: { since: number; said: number }) {
-  if (said < mostPerMinute) return { since, said: said + 1 };
-  await new Promise((resolve) => setTimeout(resolve, since + 61_000 - Date.now()));
-  return { since: Date.now(), said: 1 };
-}
 
 /** Does what the script says on every stage, and waits until each shows what the console said. */
 async function act(
@@ -184,8 +175,7 @@ function factsIn(folder: string, platform: string): unknown[] {
 
 /** The shipped content, with the desk open day and night: what an owner is told must not hang on the hour. */
 async function contentAlwaysOpen(folder: string): Promise<string> {
-  const content = join(folder, 'content');
-  await cp(join(import.meta.dirname, '../../content'), content, { recursive: true });
+  const content = copyEnglishContent(folder);
   const file = join(content, 'workshop.yaml');
   const text = await readFile(file, 'utf8');
   const days = ['mon', 'tue', 'wed', 'thu', 'fri', 'sat', 'sun'];
