@@ -51,9 +51,10 @@ export function readCardinal(pieces: readonly Piece[], from: number, habits: Hab
       place = 100;
       last = 'hundred';
       at = here + 1;
-    } else if (multiplier !== null && last !== 'thousand' && (group > 0 || !took)) {
+    } else if (multiplier !== null && (last === 'thousand' ? multiplier === 100 : group > 0 || !took)) {
       if (multiplier === 100 && last === 'hundred') break;
-      if (!took && piece!.text.length < 2) break;
+      // "k", and "grand" where it may be praise, count only what stands before them.
+      if (!took && (piece!.text.length < 2 || isRole(piece, 'filler'))) break;
       if (multiplier === 100) group = (group || 1) * 100;
       else [total, group] = [total + (group || 1) * multiplier, 0];
       place = multiplier;

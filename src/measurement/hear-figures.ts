@@ -2,6 +2,16 @@
 
 import { hearLoneOne, hearNone } from './hear-no-figure.ts';
 import { isWordDenied, looseEnds, type Sorted, sortQuantities } from './hear-others.ts';
+import {
+  areExtremes,
+  isBroken,
+  isMixed,
+  isPlusMinus,
+  isRangeOfMeter,
+  isStateLabel,
+  labelled,
+  scaledBy,
+} from './hear-pairs.ts';
 import { isMark, isRole, type Piece } from './hear-pieces.ts';
 import { findQuantities, mostQuantities, type Quantity } from './hear-quantities.ts';
 import { convert, type Taken, takeValue } from './hear-value.ts';
@@ -25,8 +35,13 @@ export function hearFigures(
   if (found.length > mostQuantities) return unclear('two-meanings');
   clearBullets(pieces, found);
   for (const quantity of found) {
-    if (asked !== null && quantity.unit !== null && worthOf(quantity.unit).unit !== asked)
-      quantity.foreign = true;
+    if (asked === null || quantity.unit === null || worthOf(quantity.unit).unit === asked) continue;
+    const other = quantity.otherUnit;
+    if (other === null || worthOf(other).unit !== asked) quantity.foreign = true;
+    else {
+      quantity.unit = other;
+      quantity.echo = true;
+    }
   }
   const numbers = found.filter(({ overload }) => !overload);
   const sorted = sortQuantities(pieces, numbers, found);
@@ -64,7 +79,7 @@ class Figures {
 
   hear(): Heard {
     const { kept } = this.#sorted;
-    if (this.#sorted.trailingCorrection) return unclear('two-meanings');
+    if (this.#sorted.trailingCorrection || this.#sorted.undecided) return unclear('two-meanings');
     if (kept.every(({ overload }) => overload)) return { kind: 'overload' };
     if (kept.length === 1) return this.#one(kept[0]!);
     return this.#several(kept);
@@ -114,13 +129,16 @@ class Figures {
     return this.#pieces.some((piece, at) => isRole(piece, 'wanders') && !isWordDenied(this.#pieces, at));
   }
 
-  #several(kept: readonly Quantity[]): Heard {
+  #several(all: readonly Quantity[]): Heard {
+    let kept = all;
     const taken = this.#grouped(kept);
     if (taken !== null) return taken;
     const links = kept.slice(1).map((quantity, index) => this.#pieces.slice(kept[index]!.to, quantity.from));
     if (isRangeOfMeter(kept, links)) return { kind: 'overload' };
     if (isMixed(kept) || (kept.some(({ overload }) => overload) && this.#wanders()))
       return unclear('two-meanings');
+    kept = isStateLabel(this.#pieces, kept);
+    kept = scaledBy(kept, links);
     const values = kept.map((quantity) => (quantity.overload ? null : this.#take(quantity)));
     const numbers = values.filter((value) => value?.kind === 'value');
     const spread = this.#spread(kept, values[0], links);
@@ -132,12 +150,15 @@ class Figures {
     }
     const limits = pair ? this.#limits(kept, numbers) : null;
     if (limits !== null) return limits;
+    if (pair && areExtremes(this.#pieces, kept)) return this.#span(numbers);
     const odd = values.find((value) => value?.kind === 'unclear');
     if (odd) return { kind: 'unclear', why: odd.why };
     if (this.#says('or') || kept.some(({ bound }) => bound) || isBroken(kept)) return unclear('two-meanings');
     if (pair && !kept[0]!.hedged && kept[1]!.hedged) return unclear('two-meanings');
     if (this.#wanders()) return this.#span(numbers);
-    if (!links.every((link) => looseEnds(link))) return unclear('two-meanings');
+    if (this.#says('attempt') && kept.length === 2) return unclear('two-meanings');
+    const listed = links.every((link) => looseEnds(link));
+    if (!listed && !labelled(this.#pieces, kept, this.#sorted.all)) return unclear('two-meanings');
     if (pair && links[0]!.some((piece) => isMark(piece, '→'))) return unclear('two-meanings');
     return this.#series(values as (Extract<Taken, { kind: 'value' }> | null)[]);
   }
@@ -246,46 +267,4 @@ class Figures {
   }
 }
 
-/** "OL on 2 V, 0.35 on 20 V": ranges of the meter among its readings. */
-function isMixed(kept: readonly Quantity[]): boolean {
-  const numbers = kept.filter(({ overload }) => !overload).map(({ number }) => number);
-  const whole = numbers.filter((number) => number?.whole === true).length;
-  return numbers.length < kept.length && whole > 0 && whole < numbers.length;
-}
-
-/** "0.3 4 8" is one figure in pieces; a 1 alone among decimals may be the meter's sign for too much. */
-function isBroken(kept: readonly Quantity[]): boolean {
-  const digit = ({ number, unit }: Quantity) =>
-    number?.whole === true &&
-    unit === null &&
-    /^\d$/u.test((number.numeral?.decimal ?? number.decimal)?.digits ?? '');
-  const decimal = ({ number }: Quantity) => number !== null && !number.whole;
-  if (
-    kept.some(decimal) &&
-    kept.some((one) => digit(one) && (one.number!.numeral?.decimal ?? one.number!.decimal)!.digits === '1')
-  ) {
-    return kept.every(({ unit }) => unit === null);
-  }
-  return kept.length <= 4 && decimal(kept[0]!) && kept.slice(1).every(digit);
-}
-
-/** "Over range on the 2 V": the number is where the dial stands. */
-function isRangeOfMeter(kept: readonly Quantity[], links: readonly Piece[][]): boolean {
-  const [one, two] = kept;
-  const told = links[0]?.some(({ kind }) => kind === 'word') === true;
-  const digits = two?.number?.whole ? (two.number.numeral?.decimal?.digits ?? '') : '';
-  return kept.length === 2 && one!.overload && told && /^(?:[2456]|10)0{0,3}$/u.test(digits);
-}
-
 const rounded = (value: number) => Number(value.toPrecision(12));
-
-function isPlusMinus(link: readonly Piece[]): boolean {
-  const marks = link.map(({ text }) => text).join('');
-  return (
-    marks === '±' ||
-    marks === '+/-' ||
-    marks === '+-' ||
-    marks === '-+' ||
-    link.some((piece) => isRole(piece, 'plus-minus'))
-  );
-}

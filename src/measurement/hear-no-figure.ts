@@ -30,7 +30,7 @@ export function hearNone(pieces: readonly Piece[], sorted: Sorted, found: readon
     return { kind: 'overload' };
   }
   if (isDashes(pieces)) return { kind: 'no-reading' };
-  const dark = has('screen') && has('no-reading-alone');
+  const dark = (has('screen') || has('shows')) && has('no-reading-alone');
   if (has('no-reading') || dark || alone('no-reading-alone')) return { kind: 'no-reading' };
   if (sorted.wrongQuantity) return unclear('wrong-quantity');
   if (sorted.referred) return unclear('refers-back');

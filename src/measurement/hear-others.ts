@@ -1,4 +1,5 @@
 // Tells the reading from the other numbers of a message: pins, ranges of the meter, targets, what was before, what was taken back.
+import { toNumber } from './hear-numerals.ts';
 import { isMark, isRole, type Piece } from './hear-pieces.ts';
 import type { Quantity } from './hear-quantities.ts';
 
@@ -10,6 +11,8 @@ export interface Sorted {
   corrected: boolean;
   /** Words that take something back stand at the very end: nobody knows what is right. */
   trailingCorrection: boolean;
+  /** Two figures of the unit, and no word that says which of them stands. */
+  undecided: boolean;
   wrongQuantity: boolean;
   /** There was a number, but it is a target, a change, or was before. */
   referred: boolean;
@@ -20,14 +23,19 @@ export function sortQuantities(
   numbers: readonly Quantity[],
   all: readonly Quantity[],
 ): Sorted {
-  const named = numbers.filter((quantity) => !isNamed(pieces, quantity, numbers));
+  const named = numbers.filter(
+    (quantity) => !isNamed(pieces, quantity, numbers) && !isRating(pieces, quantity, numbers),
+  );
   const measured = withoutListNumbers(pieces, named).filter(({ foreign }) => !foreign);
   const wrongQuantity = named.some(({ foreign }) => foreign);
   const denied = measured.filter((quantity) => !isDenied(pieces, quantity));
-  const settled = presentOnly(
-    pieces,
-    denied.filter((quantity, index) => !isElsewhere(pieces, quantity, denied, index)),
-  );
+  const retyped = correctedByPast(pieces, denied);
+  const settled =
+    retyped ??
+    presentOnly(
+      pieces,
+      denied.filter((quantity, index) => !isElsewhere(pieces, quantity, denied, index)),
+    );
   const overloads = all.filter(({ overload }) => overload);
   const present = [...settled, ...(settled.length > 0 ? overloads : [])].sort((a, b) => a.from - b.from);
   const { kept, corrected } = lastWord(pieces, present);
@@ -35,7 +43,8 @@ export function sortQuantities(
   return {
     kept,
     all,
-    corrected: corrected || (denied.length < measured.length && kept.length > 0),
+    corrected: corrected || retyped !== null || (denied.length < measured.length && kept.length > 0),
+    undecided: retyped === null && kept.length === 1 && isUndecided(pieces, denied),
     trailingCorrection:
       kept.length > 0 && isRole(lastPiece, 'correction') && !isRole(lastPiece, 'label', 'filler'),
     wrongQuantity,
@@ -52,7 +61,7 @@ function isNamed(pieces: readonly Piece[], quantity: Quantity, numbers: readonly
   // "The middle one: 0.35".
   const one =
     number.spoken && to === from + 1 && pieces[from]!.meaning.number === 1 && quantity.unit === null;
-  if (one && numbers.length > 1 && before?.kind === 'word' && before.meaning.roles.size === 0) return true;
+  if (one && numbers.length > 1 && namesOne(before)) return true;
   if (isMark(before, '#')) return true;
   if (isRole(pieces[to], 'counted') && quantity.unit === null && !isMark(pieces[to], '.')) {
     return pieces[to]!.kind === 'word' && numbers.length > 1 && !isMark(pieces[to - 1], ',.;');
@@ -68,6 +77,9 @@ function isNamed(pieces: readonly Piece[], quantity: Quantity, numbers: readonly
     link.length === 1 && (isRole(link[0], 'joiner', 'to', 'label') || isMark(link[0], '-/&,+'));
   return previous !== undefined && together && quantity.unit === null && isNamed(pieces, previous, numbers);
 }
+
+const namesOne = (piece: Piece | undefined) =>
+  piece?.kind === 'word' && (piece.meaning.roles.size === 0 || isRole(piece, 'label'));
 
 /** The meter's own range: "on the 20 range", "range 20 V", "2 V scale". */
 function isDial(pieces: readonly Piece[], quantity: Quantity): boolean {
@@ -124,6 +136,72 @@ export function isWordDenied(pieces: readonly Piece[], at: number): boolean {
   return denies(pieces[before]) || denies(pieces[at + 1]);
 }
 
+/** "I put 0.64 but it was 0.46": what was typed before is taken back by what the meter showed. */
+function correctedByPast(
+  pieces: readonly Piece[],
+  quantities: readonly Quantity[],
+): readonly Quantity[] | null {
+  const [one, two] = quantities;
+  if (quantities.length !== 2 || !one || !two) return null;
+  const entered = pieces.slice(0, one.from).some((piece) => isRole(piece, 'entered'));
+  const link = pieces.slice(one.to, two.from);
+  const takesBack = link.some((piece) => isRole(piece, 'past', 'but', 'correction'));
+  return entered && takesBack && !link.some((piece) => isRole(piece, 'entered', 'now', 'or', 'elsewhen'))
+    ? [two]
+    : null;
+}
+
+/** "0.64 but it was 0.46", "it was 0.46 and I typed 0.64", "0.36 or 0.63": either could be meant. */
+function isUndecided(pieces: readonly Piece[], quantities: readonly Quantity[]): boolean {
+  return quantities.slice(1).some((quantity, index) => {
+    const link = pieces.slice(quantities[index]!.to, quantity.from);
+    const has = (...any: Parameters<typeof isRole>[1][]) => link.some((piece) => isRole(piece, ...any));
+    const rest = pieces.slice(quantity.to);
+    const earlier =
+      rest.some((piece) => isRole(piece, 'elsewhen', 'past')) || has('elsewhen', 'now', 'correction');
+    const typed = pieces.slice(0, quantities[index]!.from).some((piece) => isRole(piece, 'entered'));
+    return (has('but') && has('past') && !earlier) || has('or', 'entered') || (typed && has('elsewhen'));
+  });
+}
+
+/** The round voltages that things are named after. */
+const nominal = /^(?:5|6|12|24|48)$/u;
+
+/** "The 12 V battery", "the 5 volt feed", "a 450 reads 0.35": what a thing is called. */
+function isRating(pieces: readonly Piece[], quantity: Quantity, numbers: readonly Quantity[]): boolean {
+  const { number, unit, from, to } = quantity;
+  if (!number?.whole || number.juxtaposed) return false;
+  const digits = number.numeral?.decimal?.digits ?? number.decimal?.digits ?? '';
+  const others = numbers.filter((other) => other !== quantity && !other.foreign);
+  const decimals = others.some((other) => other.number?.whole === false);
+  if (unit === 'V' && nominal.test(digits)) {
+    const behind = isMark(pieces[to], '-') ? pieces[to + 1] : pieces[to];
+    if (isRole(behind, 'rated') && !isRole(behind, 'label')) return true;
+    const front = isRole(pieces[from - 1], 'plain', 'article', 'between', 'to')
+      ? pieces[from - 2]
+      : pieces[from - 1];
+    return decimals && isRole(front, 'rated');
+  }
+  const before = pieces[from - 1];
+  const name =
+    before?.kind === 'word' && before.meaning.roles.size === 0 && !before.sign && !before.meaning.unit;
+  return (
+    unit === null &&
+    !number.spoken &&
+    /^\d{3,4}$/u.test(digits) &&
+    decimals &&
+    name === true &&
+    others.every((other) => isVolts(other))
+  );
+}
+
+/** A decimal of less than a hundred: a bare figure of three digits beside it is none of its kind. */
+const isVolts = ({ number, unit }: Quantity) =>
+  number?.numeral?.decimal != null &&
+  !number.whole &&
+  (unit === null || unit === 'V') &&
+  toNumber(number.numeral.decimal) < 100;
+
 /** "first 0.35, now 0.41": what is said to be now goes before what is not. */
 function presentOnly(pieces: readonly Piece[], quantities: readonly Quantity[]): readonly Quantity[] {
   const now = quantities.findIndex((quantity, index) => {
@@ -152,13 +230,20 @@ function isElsewhere(
   for (let at = quantity.from - 1; at >= floor; at--) {
     const piece = pieces[at];
     if (isMark(piece, '.,;\n()!') || isRole(piece, 'but', 'now')) break;
-    if (isRole(piece, 'elsewhen') || (several && isRole(piece, 'past'))) return true;
+    // "Avant 32, arrière 40": in front, not before.
+    const place = isRole(piece, 'label') && several && isBesideLabel(pieces, all, index);
+    if (!place && (isRole(piece, 'elsewhen') || (several && isRole(piece, 'past')))) return true;
   }
   const link = pieces.slice(floor, quantity.from);
   const ranged = link.length === 1 && (isRole(link[0], 'to', 'joiner', 'or') || isMark(link[0], '-~/'));
   if (index > 0 && ranged && isElsewhere(pieces, all[index - 1]!, all, index - 1)) return true;
   if (hasNext(pieces, quantity)) return false;
   return isRole(after, 'elsewhen') || (several && isRole(after, 'past'));
+}
+
+/** Every other number has a label of its own. */
+function isBesideLabel(pieces: readonly Piece[], all: readonly Quantity[], index: number): boolean {
+  return all.every((other, at) => at === index || isRole(pieces[other.from - 1], 'label'));
 }
 
 /** What stands behind this number belongs to the next one. */

@@ -65,7 +65,17 @@ export function readPieces(tokens: readonly Token[], lexicons: readonly Lexicon[
     at += length;
   }
   hearAlike(pieces);
-  return pieces;
+  return sayTwice(pieces);
+}
+
+/** "Point double five": one digit said for two. */
+function sayTwice(pieces: Piece[]): Piece[] {
+  return pieces.map((piece, at) => {
+    const next = pieces[at + 1];
+    const digit = isRole(piece, 'twice') && next?.meaning.number != null && next.meaning.number < 10;
+    if (!digit) return piece;
+    return { ...piece, repaired: true, sign: null, meaning: { ...noMeaning, number: next.meaning.number } };
+  });
 }
 
 /** "Three for eight", "point to six": what dictation took for another word is a digit among spoken digits. */

@@ -9,6 +9,8 @@ export interface Quantity {
   /** The meter's overload, among numbers. */
   overload: boolean;
   unit: TypedUnit | null;
+  /** Where the name is short for two units. */
+  otherUnit: TypedUnit | null;
   /** Of a kind that no stage asks for, or part of a name. */
   foreign: boolean;
   negative: boolean;
@@ -39,7 +41,7 @@ export function findQuantities(pieces: readonly Piece[], habits: Habits, inches:
       at++;
       continue;
     }
-    const quantity = withUnit(pieces, number, inches, found.at(-1));
+    const quantity = withTail(pieces, withUnit(pieces, number, inches, found.at(-1)));
     quantity.echo ||= pieces.slice(number.from, number.to).some(({ repaired }) => repaired);
     withSign(pieces, quantity, found.at(-1));
     withWords(pieces, quantity, found.at(-1)?.to ?? 0);
@@ -53,6 +55,7 @@ const blank: Quantity = {
   number: null,
   overload: false,
   unit: null,
+  otherUnit: null,
   foreign: false,
   negative: false,
   doubtfulSign: false,
@@ -96,6 +99,9 @@ function withUnit(
   // "0.35-volt", "1450-rpm".
   if (isMark(pieces[at], '-') && pieces[at]!.glued && pieces[at + 1]?.glued && unitAt(pieces, at + 1, inches))
     at++;
+  // "'2' mm": a quoted figure.
+  if (isMark(pieces[at], '\'"') && pieces[number.from - 1]?.text === pieces[at]!.text && pieces[at]!.glued)
+    at++;
   const unit = unitAt(pieces, at, inches);
   if (unit === null) {
     const next = pieces[at];
@@ -111,6 +117,7 @@ function withUnit(
     quantity.echo ||= !inches;
   } else if (unit === 'other') quantity.foreign = true;
   else quantity.unit = unit;
+  quantity.otherUnit = pieces[at]!.meaning.otherUnit;
   if (quantity.unit === 'mV' && pieces[at]!.raw.startsWith('M') && pieces[at]!.raw.length === 2) {
     quantity.echo = true;
   }
@@ -121,6 +128,27 @@ function withUnit(
     halve(quantity, number.decimal.digits);
   }
   return quantity;
+}
+
+/** "12 volts 6", "2 bar e 2": the unit said in the place of the decimal mark. */
+function withTail(pieces: readonly Piece[], quantity: Quantity): Quantity {
+  const { unit, number, to } = quantity;
+  const digits = number?.numeral?.decimal?.digits ?? number?.decimal?.digits ?? '';
+  if ((unit !== 'V' && unit !== 'bar') || !number?.whole || number.juxtaposed || digits.length > 2)
+    return quantity;
+  const joined = isRole(pieces[to], 'behind-unit') ? 1 : 0;
+  const tail = pieces[to + joined];
+  const spoken = tail?.meaning.number ?? null;
+  const figures = tail?.kind === 'numeral' ? tail.text : spoken === null ? '' : String(spoken);
+  if (!/^\d{1,3}$/u.test(figures) || (joined === 1 && figures.length > 1) || tail!.glued) return quantity;
+  // Something behind it makes it a figure of its own.
+  const rest = pieces.slice(to + joined + 1);
+  if (!rest.every((piece) => isMark(piece, '.!') || isRole(piece, 'filler'))) return quantity;
+  if (digits !== '0' && figures.length > 2) return quantity;
+  const place = -figures.length;
+  const decimal = { digits: digits + figures, exp: place, place, negative: false };
+  const joinedNumber = { ...number, numeral: null, decimal, whole: false };
+  return { ...quantity, number: joinedNumber, echo: true, to: to + joined + 1 };
 }
 
 /** "12 volts and a half". */
@@ -155,9 +183,14 @@ function unitAt(pieces: readonly Piece[], at: number, inches: boolean): TypedUni
   if (text === 'm' && (glued || raw === 'm') && sign === null) return 'milli';
   if (text === 'a' && (raw === 'A' || glued)) return isRole(pieces[at + 1], 'plain') ? null : 'other';
   if (text === 'in' && piece.length === 1) return inches && !isWord(pieces[at + 1]) ? 'in' : null;
-  if (text.length === 1 && sign?.found.unit === null && !glued && raw === text && !'ω°'.includes(text))
-    return null;
+  const small = sign?.found.unit === null && !glued && !/[A-Z]/u.test(raw);
+  if (text.length === 1 && small && raw.replace(/'$/u, '') === text && !'ω°'.includes(text)) return null;
+  // "0,54 ma 0,45", "0,54 äh 0,45": a word of the language that only looks like a sign.
+  if (small && text.length <= 2 && meaning.roles.size > 0 && !isRole(piece, 'other-quantity')) return null;
   if (text === 'am' || text === 'ps') return glued ? 'other' : null;
+  // "3 volte" is three times; "0,35 volte" what dictation makes of volts.
+  if (meaning.unit === 'V' && isRole(piece, 'other-quantity') && /^\d+$/u.test(pieces[at - 1]?.text ?? ''))
+    return 'other';
   if (meaning.unit !== null) return meaning.unit;
   // "max 0.36 min 0.34".
   if (sign?.found.unit === null && isRole(piece, 'bound', 'label') && pieces[at + 1]?.kind === 'numeral')

@@ -7,6 +7,7 @@ import { longestMatch, type Match } from './phrase-trie.ts';
 
 /** No command is longer than this; a longer message is a story. */
 const mostTokens = 12;
+const mostForgiven = 6;
 
 export function hearWord(tokens: readonly Token[], lexicons: readonly Lexicon[]): Heard | null {
   const spoken = tokens.filter(({ kind }) => kind !== 'mark');
@@ -57,9 +58,13 @@ function matchWord(
   }
   if (best !== null) return best;
   const { text, kind } = said[at]!;
-  if (kind !== 'word' || said.length > 3) return null;
+  if (kind !== 'word' || !mayHaveSlips(said)) return null;
   return withoutSlip(text, lexicons);
 }
+
+/** Slips are forgiven in short messages without a figure. */
+const mayHaveSlips = (said: readonly Token[]) =>
+  said.length <= mostForgiven && said.every(({ kind }) => kind === 'word');
 
 function fillerAt(said: readonly Token[], at: number, lexicons: readonly Lexicon[]): number {
   let longest = 0;
@@ -67,12 +72,22 @@ function fillerAt(said: readonly Token[], at: number, lexicons: readonly Lexicon
     const match = longestMatch(meanings, said, at);
     if (match?.found.roles.has('filler') && match.length > longest) longest = match.length;
   }
-  return longest;
+  if (longest > 0) return longest;
+  const { text } = said[at]!;
+  const known = lexicons.some(({ meanings, flags }) => meanings.next.has(text) || flags.next.has(text));
+  if (known || text.length < 5 || text.length > longestSlip || !mayHaveSlips(said)) return 0;
+  for (const { longFillers } of lexicons) {
+    for (const filler of longFillers) if (isSlip(text, filler)) return 1;
+  }
+  return 0;
 }
+
+const longestSlip = 16;
 
 function withoutSlip(text: string, lexicons: readonly Lexicon[]): Match<SteeringWord> | null {
   const drawnOut = /(.)\1\1/u.test(text);
-  for (const { words, meanings, longWords } of lexicons) {
+  for (const lexicon of lexicons) {
+    const { words, meanings, longWords } = lexicon;
     if (drawnOut) {
       for (const letters of ['$1', '$1$1']) {
         const short = text.replace(/(.)\1{2,}/gu, letters);
@@ -80,17 +95,55 @@ function withoutSlip(text: string, lexicons: readonly Lexicon[]): Match<Steering
         if (match !== null) return match;
       }
     }
-    if (meanings.next.has(text)) return null;
-    if (text.length < 3 || text.length > 16) continue;
+    // A word of danger is never a slip of another.
+    if (meanings.next.has(text) || lexicon.flags.next.has(text)) return null;
+    const small = withoutEnding(text, lexicon);
+    if (small !== null) return small;
+    if (text.length < 3 || text.length > longestSlip) continue;
     let near: SteeringWord | null = null;
     for (const [long, word] of longWords) {
-      if (!isOneSlip(text, long)) continue;
+      if (!isSlip(text, long)) continue;
       if (near !== null && near !== word) return null;
       near = word;
     }
     if (near !== null) return { found: near, length: 1 };
   }
   return null;
+}
+
+/** "Prontinho", "listito": the small form of a word. */
+function withoutEnding(text: string, { diminutives, words }: Lexicon): Match<SteeringWord> | null {
+  for (const ending of diminutives) {
+    if (!text.endsWith(ending) || text.length < ending.length + 3) continue;
+    const stem = text.slice(0, -ending.length);
+    for (const end of ['', 'o', 'a', 'e']) {
+      const match = longestMatch(words, [{ text: stem + end }], 0);
+      if (match !== null) return match;
+    }
+  }
+  return null;
+}
+
+/** One slip, never in the first letter; in words of eight letters and more two. */
+function isSlip(typed: string, word: string): boolean {
+  if (typed[0] !== word[0]) return false;
+  return isOneSlip(typed, word) || (word.length >= 8 && isWithin(typed, word, 2));
+}
+
+/** Whether so many letters struck wrong, lost, added, or exchanged with the next, make the one of the other (Damerau 1964). */
+function isWithin(typed: string, word: string, slips: number): boolean {
+  let i = 0;
+  while (i < typed.length && typed[i] === word[i]) i++;
+  const [rest, wanted] = [typed.slice(i), word.slice(i)];
+  if (rest === wanted) return true;
+  if (slips === 0 || Math.abs(rest.length - wanted.length) > slips) return false;
+  const exchanged = rest.length > 1 && rest[0] === wanted[1] && rest[1] === wanted[0];
+  return (
+    (exchanged && isWithin(rest.slice(2), wanted.slice(2), slips - 1)) ||
+    isWithin(rest.slice(1), wanted.slice(1), slips - 1) ||
+    isWithin(rest.slice(1), wanted, slips - 1) ||
+    isWithin(rest, wanted.slice(1), slips - 1)
+  );
 }
 
 /** Two letters exchanged, one doubled, lost or added; in words of five letters and more also one struck wrong. Never the first. */

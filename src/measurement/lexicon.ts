@@ -1,6 +1,6 @@
 // What a language's lexicon says, and the form of it that `hear` looks words up in, prepared once.
 
-import { foldText } from './hear-fold.ts';
+import { foldText, foldWord } from './hear-fold.ts';
 import { tokenise } from './hear-tokens.ts';
 import type { SteeringWord } from './heard.ts';
 import { addPhrase, emptyTrie, type PhraseTrie } from './phrase-trie.ts';
@@ -122,6 +122,8 @@ export interface Lexicon {
   words: PhraseTrie<SteeringWord>;
   /** Whole words of four letters and more, for slips of one letter. */
   longWords: ReadonlyMap<string, SteeringWord>;
+  /** Likewise what may stand beside them. */
+  longFillers: ReadonlySet<string>;
   diminutives: readonly string[];
   flags: PhraseTrie<FlagSlot[]>;
   /** Beginnings of words, listed with a star. */
@@ -193,7 +195,10 @@ export function prepareLexicon(entries: LexiconEntries): Lexicon {
     compounds: entries.compounds ? compounds : null,
     words,
     longWords,
-    diminutives: (entries.diminutives ?? []).map((ending) => foldText(ending)),
+    longFillers: new Set(
+      (entries.phrases.filler ?? []).map(foldWord).filter((word) => /^\p{L}{5,}$/u.test(word)),
+    ),
+    diminutives: (entries.diminutives ?? []).map((ending) => foldWord(ending)),
     ...prepareFlags(entries),
   };
 }
