@@ -16,6 +16,7 @@ import { giveUp } from './give-up.ts';
 import { hearBesideStaff, pressBesideStaff } from './hear-beside-staff.ts';
 import { hearReading } from './hear-reading.ts';
 import { isHandsOff, isHeld, sayHeld } from './held.ts';
+import { leaveWithdrawn } from './leave-withdrawn.ts';
 import { chooseInMenu, decideLink, followLink, showMenu } from './menu.ts';
 import { raiseFlag } from './raise-flag.ts';
 import { carry, line, say, sayAgain, sayCarried } from './say.ts';
@@ -73,6 +74,8 @@ function hearText(turn: Turn, message: IncomingMessage, text: string, silent: nu
     if (isTaken(state.case)) return hearBesideStaff(turn, heard, text, pressed);
   }
   const isBack = silent > longSilence && state.setUp?.rig.awake === true;
+  const goesOut = heard.kind === 'word' && (heard.word === 'stop' || heard.word === 'human');
+  if (!isBack && !state.setUp?.paused && !goesOut && leaveWithdrawn(turn)) return;
   if (pressed !== null && !isBack) return press(turn, pressed);
   if (heard.kind === 'word') {
     if (state.setUp && isHeld(state.setUp) && heard.word !== 'human') {
@@ -140,6 +143,7 @@ function hearChoice(turn: Turn, choice: string, of: string | null): void {
   }
   if (state.erasing) return decideErase(turn, choice === 'yes');
   if (isTaken(state.case)) return pressBesideStaff(turn, choice);
+  if (!state.setUp?.paused && leaveWithdrawn(turn)) return;
   press(turn, choice);
 }
 
@@ -162,5 +166,5 @@ function comeBack(turn: Turn): void {
   setUp.heard = null;
   setUp.rig = { ...setUp.rig, awake: false, awakeSince: null, engine: 'off' };
   carry(turn, [line('come-back'), ...(setUp.rig.probes === 'none' ? [] : [line('come-back-pins')])]);
-  sayAgain(turn);
+  if (!leaveWithdrawn(turn)) sayAgain(turn);
 }

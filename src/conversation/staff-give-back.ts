@@ -2,6 +2,7 @@
 import { giveBack } from '../desk/case.ts';
 import { enterNext, jumpAhead } from './enter-stage.ts';
 import { newLoop } from './learn-loop.ts';
+import { leaveWithdrawn, wayOut } from './leave-withdrawn.ts';
 import { showMenu } from './menu.ts';
 import { carry, caseFact, line, sayAgain } from './say.ts';
 import { answer, holds, isClear, type Seat } from './seat.ts';
@@ -11,6 +12,8 @@ export function giveBackCase(seat: Seat): void {
   // Whoever gives it back with a red flag up would send the owner to the machine again.
   if (!holds(seat) || !isClear(seat)) return;
   const { turn, one, member } = seat;
+  const { setUp } = turn.state;
+  if (setUp && wayOut(turn, setUp)?.into === null) return answer(seat, line('desk-withdrawn'));
   const { goTo } = one;
   giveBack(one, member.name, turn.scene.now);
   one.goTo = null;
@@ -30,6 +33,7 @@ function goOn(turn: Turn, goTo: string | null): void {
   const probes = setUp.rig.probes === 'none' ? 'none' : 'unsure';
   setUp.rig = { ...setUp.rig, awake: false, awakeSince: null, engine: 'off', probes };
   if (Object.keys(setUp.readings).length > 0) carry(turn, [line('given-back-fresh')]);
+  if (leaveWithdrawn(turn)) return;
   if (goTo !== null) return jumpAhead(turn, goTo);
   const { step } = setUp;
   if (step.kind === 'way-back' || step.kind === 'give-up' || step.kind === 'cautions') return sayAgain(turn);

@@ -14,13 +14,13 @@ export function checkProcedure(procedure: Procedure, procedures: readonly string
     ...stages.flatMap((stage, index) => checkStage(procedure, stage, ['stages', index])),
     ...checkStart(stages),
   ];
-  const insteadOf = withdrawn?.insteadOf;
-  if (insteadOf !== undefined && (!procedures.includes(insteadOf) || insteadOf === procedure.id)) {
+  const instead = withdrawn?.instead;
+  if (instead !== undefined && (!procedures.includes(instead) || instead === procedure.id)) {
     const others = procedures.filter((id) => id !== procedure.id);
-    const mend = suggest(insteadOf, others, 'other procedure');
+    const mend = suggest(instead, others, 'other procedure');
     findings.push({
-      path: ['withdrawn', 'insteadOf'],
-      message: `There is no other procedure "${insteadOf}".`,
+      path: ['withdrawn', 'instead'],
+      message: `There is no other procedure "${instead}".`,
       mend,
     });
   }

@@ -79,8 +79,8 @@ export const procedureSchema = z.strictObject({
   id: idSchema,
   name: localisedSchema,
   order: z.number().int().default(100),
-  /** Withdrawn as wrong: open set-ups move to the procedure named here, by stage id, or to the desk. */
-  withdrawn: z.strictObject({ insteadOf: idSchema.optional() }).optional(),
+  /** Withdrawn as wrong: open set-ups go on in the procedure named here, at the stage of the same id, or at the desk. */
+  withdrawn: z.strictObject({ why: localisedSchema, instead: idSchema.optional() }).optional(),
   stages: z.array(stageSchema).min(1),
 });
 

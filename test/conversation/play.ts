@@ -51,11 +51,16 @@ export class Play {
   private readonly readings = new Map<string, ReadingRow[]>();
   private readonly dueAt = new Map<string, number | null>();
   private readonly cases = new Map<string, StoredCase>();
-  private readonly decide: Decide;
+  private decide: Decide;
   private count = 0;
   private conversations = 0;
 
   constructor(decide: Decide) {
+    this.decide = decide;
+  }
+
+  /** A new start on other content. */
+  startOn(decide: Decide): void {
     this.decide = decide;
   }
 

@@ -12,6 +12,8 @@ link-replace = Bei dir läuft schon eine Einstellung. Diese behalten oder die ne
 link-keep = Behalten
 link-start-new = Neue beginnen
 link-left-as-is = Die andere Einstellung endet hier. Was verdreht wurde, bleibt so.
+withdrawn = Die Werkstatt hat diesen Ablauf zurückgezogen: { $why }.
+withdrawn-goes-on = Wir machen mit dem richtigen weiter.
 
 button-done = Fertig
 button-understood = Verstanden

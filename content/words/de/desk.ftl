@@ -177,6 +177,7 @@ desk-goes-on-at-after = Zurückgegeben, geht es bei { $stage } weiter; davor kom
 desk-no-set-up = Keine Einstellung ist offen.
 desk-flag-up = Ein Alarm steht an. { $flag } Vergewissere dich, dass es vorbei ist, dann schreib "/clear" und woher du es weißt.
 desk-no-flag = Kein Alarm steht an.
+desk-withdrawn = Dieser Ablauf ist zurückgezogen, und kein anderer hat diesen Schritt: Das Programm kann damit nicht weitermachen. Schließ den Fall ab.
 desk-clear-reason = Schreib, wie du dich vergewissert hast: "/clear Leck behoben, trocken".
 desk-cleared = { $name } hat es für vorbei erklärt.
 desk-noted = Notiert. Es bleibt am Werkstattplatz.
@@ -248,6 +249,7 @@ desk-json = { $json }
 ## Warum ein Mensch gerufen wird
 
 reason-asked = Der Fahrer bat um einen Menschen.
+reason-procedure-withdrawn = Der Ablauf wurde zurückgezogen, und kein anderer hat diesen Schritt.
 reason-meter-too-coarse = Das Messgerät des Fahrers zeigt zu wenige Stellen, um zu entscheiden.
 reason-factory-stop-turned = Der Werksanschlag der Klappe wurde verdreht: Auf die geschlossene Stellung ist kein Verlass.
 reason-factory-stop-turned-owner = Dann ist auf die geschlossene Stellung kein Verlass. Das ist etwas für einen Menschen.

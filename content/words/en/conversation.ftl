@@ -12,6 +12,8 @@ link-replace = You have a set-up open. Keep it, or start the new one?
 link-keep = Keep it
 link-start-new = Start the new one
 link-left-as-is = The other set-up ends here. What was turned stays as it is.
+withdrawn = The workshop has withdrawn this procedure: { $why }.
+withdrawn-goes-on = We go on with the right one.
 
 button-done = Done
 button-understood = Understood

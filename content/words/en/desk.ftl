@@ -177,6 +177,7 @@ desk-goes-on-at-after = Given back, it goes on at { $stage }; the start list com
 desk-no-set-up = No set-up is open.
 desk-flag-up = A red flag is up. { $flag } Make sure that it is over, then write "/clear" and how you know.
 desk-no-flag = No red flag is up.
+desk-withdrawn = This procedure is withdrawn, and no other has this step: the program can't go on with it. Close the case.
 desk-clear-reason = Write how you made sure: "/clear leak mended, dry".
 desk-cleared = { $name } has declared it over.
 desk-noted = Noted. It stays at the desk.
@@ -248,6 +249,7 @@ desk-json = { $json }
 ## Why a person is called
 
 reason-asked = The owner asked for a person.
+reason-procedure-withdrawn = The procedure was withdrawn, and no other has this step.
 reason-meter-too-coarse = The owner's meter can't show enough digits to decide.
 reason-factory-stop-turned = The plate's factory stop has been turned: the closed position can't be trusted.
 reason-factory-stop-turned-owner = Then the closed position can't be trusted. That is one for a person.

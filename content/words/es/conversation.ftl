@@ -12,6 +12,8 @@ link-replace = Tienes un ajuste abierto. ¿Lo mantienes o empiezas el nuevo?
 link-keep = Mantenerlo
 link-start-new = Empezar el nuevo
 link-left-as-is = El otro ajuste termina aquí. Lo que se giró queda como está.
+withdrawn = El taller ha retirado este procedimiento: { $why }.
+withdrawn-goes-on = Seguimos con el correcto.
 
 button-done = Hecho
 button-understood = Entendido

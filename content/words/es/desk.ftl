@@ -177,6 +177,7 @@ desk-goes-on-at-after = Al devolverlo, sigue en { $stage }; antes va la lista de
 desk-no-set-up = No hay ningún ajuste abierto.
 desk-flag-up = Hay alerta roja. { $flag } Asegúrate de que se acabó y escribe "/clear" y cómo lo sabes.
 desk-no-flag = No hay alerta roja.
+desk-withdrawn = Este procedimiento está retirado, y ningún otro tiene este paso: el programa no puede seguir. Cierra el caso.
 desk-clear-reason = Escribe cómo te aseguraste: "/clear fuga reparada, seco".
 desk-cleared = { $name } la ha dado por resuelta.
 desk-noted = Anotado. Se queda en el puesto.
@@ -248,6 +249,7 @@ desk-json = { $json }
 ## Por qué se llama a una persona
 
 reason-asked = El propietario pidió una persona.
+reason-procedure-withdrawn = El procedimiento se retiró, y ningún otro tiene este paso.
 reason-meter-too-coarse = El medidor del propietario no muestra dígitos suficientes para decidir.
 reason-factory-stop-turned = El tope de fábrica de la mariposa se ha girado: la posición cerrada no es de fiar.
 reason-factory-stop-turned-owner = Entonces la posición cerrada no es de fiar. De eso se ocupa una persona del taller.

@@ -12,6 +12,8 @@ link-replace = Tu as un réglage en cours. Le garder, ou commencer le nouveau ?
 link-keep = Le garder
 link-start-new = Commencer le nouveau
 link-left-as-is = L'autre réglage s'arrête ici. Ce qui a été tourné reste ainsi.
+withdrawn = L'atelier a retiré cette procédure : { $why }.
+withdrawn-goes-on = On continue avec la bonne.
 
 button-done = Fait
 button-understood = Compris

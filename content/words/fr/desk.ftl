@@ -177,6 +177,7 @@ desk-goes-on-at-after = Une fois rendu, cela continue à { $stage } ; la liste 
 desk-no-set-up = Aucun réglage en cours.
 desk-flag-up = Une alerte est en cours. { $flag } Assure-toi que c'est fini, puis écris "/clear" et comment tu le sais.
 desk-no-flag = Aucune alerte en cours.
+desk-withdrawn = Cette procédure est retirée, et aucune autre n'a cette étape : le programme ne peut pas continuer. Ferme le dossier.
 desk-clear-reason = Écris comment tu t'en es assuré : "/clear fuite réparée, sec".
 desk-cleared = { $name } a déclaré que c'est fini.
 desk-noted = Noté. Cela reste au poste.
@@ -248,6 +249,7 @@ desk-json = { $json }
 ## Pourquoi une personne est appelée
 
 reason-asked = Le client a demandé une personne.
+reason-procedure-withdrawn = La procédure a été retirée, et aucune autre n'a cette étape.
 reason-meter-too-coarse = Le multimètre du client n'affiche pas assez de chiffres pour décider.
 reason-factory-stop-turned = La butée d'usine du papillon a été tournée : on ne peut pas se fier à la position fermée.
 reason-factory-stop-turned-owner = Alors on ne peut pas se fier à la position fermée. C'est pour une personne.

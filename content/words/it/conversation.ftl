@@ -12,6 +12,8 @@ link-replace = Hai una regolazione aperta. La tieni o cominci la nuova?
 link-keep = Tenerla
 link-start-new = Cominciare la nuova
 link-left-as-is = L'altra regolazione finisce qui. Quello che è stato girato resta com'è.
+withdrawn = L'officina ha ritirato questa procedura: { $why }.
+withdrawn-goes-on = Andiamo avanti con quella giusta.
 
 button-done = Fatto
 button-understood = Capito

@@ -177,6 +177,7 @@ desk-goes-on-at-after = Restituito, continua da { $stage }; prima viene la lista
 desk-no-set-up = Nessuna regolazione aperta.
 desk-flag-up = C'è un allarme rosso. { $flag } Assicurati che sia finito, poi scrivi "/clear" e come lo sai.
 desk-no-flag = Nessun allarme rosso.
+desk-withdrawn = Questa procedura è ritirata, e nessun'altra ha questo passo: il programma non può andare avanti. Chiudi il caso.
 desk-clear-reason = Scrivi come te ne sei assicurato: "/clear perdita riparata, asciutto".
 desk-cleared = { $name } dà l'allarme per risolto.
 desk-noted = Annotato. Resta al banco.
@@ -248,6 +249,7 @@ desk-json = { $json }
 ## Perché si chiama una persona
 
 reason-asked = Il proprietario ha chiesto una persona.
+reason-procedure-withdrawn = La procedura è stata ritirata, e nessun'altra ha questo passo.
 reason-meter-too-coarse = Il tester del proprietario non mostra abbastanza cifre per decidere.
 reason-factory-stop-turned = Il fermo di fabbrica della farfalla è stato girato: la posizione chiusa non è affidabile.
 reason-factory-stop-turned-owner = Allora la posizione chiusa non è affidabile. Ci pensa una persona dell'officina.

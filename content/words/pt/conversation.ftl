@@ -12,6 +12,8 @@ link-replace = Você tem uma regulagem aberta. Quer mantê-la ou começar a nova
 link-keep = Manter
 link-start-new = Começar a nova
 link-left-as-is = A outra regulagem termina aqui. O que foi girado fica como está.
+withdrawn = A oficina retirou este procedimento: { $why }.
+withdrawn-goes-on = Continuamos com o certo.
 
 button-done = Feito
 button-understood = Entendi

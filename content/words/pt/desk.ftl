@@ -177,6 +177,7 @@ desk-goes-on-at-after = Ao devolver, continua em { $stage }; antes vem a lista d
 desk-no-set-up = Não há regulagem aberta.
 desk-flag-up = Há alerta vermelho. { $flag } Certifique-se de que acabou e escreva "/clear" e como você sabe.
 desk-no-flag = Não há alerta vermelho.
+desk-withdrawn = Este procedimento está retirado, e nenhum outro tem este passo: o programa não pode continuar. Feche o caso.
 desk-clear-reason = Escreva como você se certificou: "/clear vazamento consertado, seco".
 desk-cleared = { $name } deu o alerta por resolvido.
 desk-noted = Anotado. Fica no posto.
@@ -248,6 +249,7 @@ desk-json = { $json }
 ## Por que se chama uma pessoa
 
 reason-asked = O dono pediu uma pessoa.
+reason-procedure-withdrawn = O procedimento foi retirado, e nenhum outro tem este passo.
 reason-meter-too-coarse = O medidor do dono não mostra dígitos suficientes para decidir.
 reason-factory-stop-turned = O batente de fábrica da borboleta foi girado: a posição fechada não é confiável.
 reason-factory-stop-turned-owner = Então a posição fechada não é confiável. Disso cuida uma pessoa da oficina.

@@ -174,10 +174,13 @@ export const procedure: Spoilt[] = [
   {
     what: 'withdrawn for one that there is not',
     changes: {
-      'procedures/baseline.yaml': ['name: Baseline', 'name: Baseline\nwithdrawn: { insteadOf: basline-2 }'],
+      'procedures/baseline.yaml': [
+        'name: Baseline',
+        'name: Baseline\nwithdrawn: { why: wrong, instead: basline-2 }',
+      ],
     },
     said: [
-      'procedures/baseline.yaml:3:25  There is no other procedure "basline-2". Mend: There is no other procedure yet: add one, or take this out.',
+      'procedures/baseline.yaml:3:35  There is no other procedure "basline-2". Mend: There is no other procedure yet: add one, or take this out.',
     ],
   },
 ];
