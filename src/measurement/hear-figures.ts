@@ -157,6 +157,8 @@ class Figures {
     if (pair && !kept[0]!.hedged && kept[1]!.hedged) return unclear('two-meanings');
     if (this.#wanders()) return this.#span(numbers);
     if (this.#says('attempt') && kept.length === 2) return unclear('two-meanings');
+    if (this.#says('entered') && !labelled(this.#pieces, kept, this.#sorted.all))
+      return unclear('two-meanings');
     const listed = links.every((link) => looseEnds(link));
     if (!listed && !labelled(this.#pieces, kept, this.#sorted.all)) return unclear('two-meanings');
     if (pair && links[0]!.some((piece) => isMark(piece, '→'))) return unclear('two-meanings');
@@ -199,7 +201,9 @@ class Figures {
     );
     if (between && solid.length === 1 && isRole(solid[0], 'joiner', 'to')) return this.#span([one!, two!]);
     if (this.#wanders() && !this.#says('or')) return this.#span([one!, two!]);
-    const linked = solid.length === 1 && (isRole(solid[0], 'to') || isMark(solid[0], '-~…'));
+    // German "zu 0,46 auf 4,31": shut and open.
+    const states = isRole(solid[0], 'label') && before.some((piece) => isRole(piece, 'label'));
+    const linked = !states && solid.length === 1 && (isRole(solid[0], 'to') || isMark(solid[0], '-~…'));
     const typed = kept.every(({ number }) => number?.numeral && !number.whole);
     const dots = typed && solid.length >= 2 && solid.every((piece) => isMark(piece, '.'));
     if (!linked && !dots) {

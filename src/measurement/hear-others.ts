@@ -28,7 +28,9 @@ export function sortQuantities(
   );
   const measured = withoutListNumbers(pieces, named).filter(({ foreign }) => !foreign);
   const wrongQuantity = named.some(({ foreign }) => foreign);
-  const denied = measured.filter((quantity) => !isDenied(pieces, quantity));
+  const denied = measured.filter(
+    (quantity, index) => !isDenied(pieces, quantity, index > 0, measured.length > 1),
+  );
   const retyped = correctedByPast(pieces, denied);
   const settled =
     retyped ??
@@ -115,11 +117,11 @@ function withoutListNumbers(pieces: readonly Piece[], quantities: readonly Quant
 }
 
 /** "not 0.45": denied just in front of it. */
-function isDenied(pieces: readonly Piece[], { from }: Quantity): boolean {
+function isDenied(pieces: readonly Piece[], { from }: Quantity, second: boolean, several: boolean): boolean {
   for (let at = from - 1; at >= Math.max(0, from - 3); at--) {
     const piece = pieces[at];
     // "0.54 no 0.45" takes back what was before it; "no es 0,45" denies what follows.
-    if (isRole(piece, 'correction') && at === from - 1) return false;
+    if (isRole(piece, 'correction') && at === from - 1 && (second || !several)) return false;
     if (isRole(piece, 'negation') && !isRole(piece, 'not-negation', 'no-reading')) {
       return !isMark(pieces[at + 1], ',.');
     }
@@ -143,8 +145,10 @@ function correctedByPast(
 ): readonly Quantity[] | null {
   const [one, two] = quantities;
   if (quantities.length !== 2 || !one || !two) return null;
-  const entered = pieces.slice(0, one.from).some((piece) => isRole(piece, 'entered'));
-  const link = pieces.slice(one.to, two.from);
+  // "Hab 0,64 geschrieben, war aber 0,46": the verb may stand behind.
+  const behind = isRole(pieces[one.to], 'entered') ? 1 : 0;
+  const entered = behind === 1 || pieces.slice(0, one.from).some((piece) => isRole(piece, 'entered'));
+  const link = pieces.slice(one.to + behind, two.from);
   const takesBack = link.some((piece) => isRole(piece, 'past', 'but', 'correction'));
   return entered && takesBack && !link.some((piece) => isRole(piece, 'entered', 'now', 'or', 'elsewhen'))
     ? [two]
@@ -176,7 +180,11 @@ function isRating(pieces: readonly Piece[], quantity: Quantity, numbers: readonl
   const decimals = others.some((other) => other.number?.whole === false);
   if (unit === 'V' && nominal.test(digits)) {
     const behind = isMark(pieces[to], '-') ? pieces[to + 1] : pieces[to];
-    if (isRole(behind, 'rated') && !isRole(behind, 'label')) return true;
+    // "5 V supply, 0.35 V signal": a label like the other's.
+    const labels = others.some(
+      (other) => isRole(pieces[other.to], 'label') || isRole(pieces[other.from - 1], 'label'),
+    );
+    if (isRole(behind, 'rated') && !(isRole(behind, 'label') && labels)) return true;
     const front = isRole(pieces[from - 1], 'plain', 'article', 'between', 'to')
       ? pieces[from - 2]
       : pieces[from - 1];
@@ -238,12 +246,17 @@ function isElsewhere(
   const ranged = link.length === 1 && (isRole(link[0], 'to', 'joiner', 'or') || isMark(link[0], '-~/'));
   if (index > 0 && ranged && isElsewhere(pieces, all[index - 1]!, all, index - 1)) return true;
   if (hasNext(pieces, quantity)) return false;
+  // "12.6 before starting, 14.3 after."
+  if (isRole(after, 'label') && several && isBesideLabel(pieces, all, index)) return false;
   return isRole(after, 'elsewhen') || (several && isRole(after, 'past'));
 }
 
 /** Every other number has a label of its own. */
 function isBesideLabel(pieces: readonly Piece[], all: readonly Quantity[], index: number): boolean {
-  return all.every((other, at) => at === index || isRole(pieces[other.from - 1], 'label'));
+  return all.every(
+    (other, at) =>
+      at === index || isRole(pieces[other.from - 1], 'label') || isRole(pieces[other.to], 'label'),
+  );
 }
 
 /** What stands behind this number belongs to the next one. */

@@ -57,9 +57,8 @@ function matchWord(
     if (match !== null && (best === null || match.length > best.length)) best = match;
   }
   if (best !== null) return best;
-  const { text, kind } = said[at]!;
-  if (kind !== 'word' || !mayHaveSlips(said)) return null;
-  return withoutSlip(text, lexicons);
+  if (said[at]!.kind !== 'word' || !mayHaveSlips(said)) return null;
+  return withoutSlip(said[at]!.text, lexicons) ?? phraseWithSlip(said, at, lexicons);
 }
 
 /** Slips are forgiven in short messages without a figure. */
@@ -110,6 +109,34 @@ function withoutSlip(text: string, lexicons: readonly Lexicon[]): Match<Steering
   }
   return null;
 }
+
+/** "J'ai besion d'aide": one word of a phrase that is none, and nearly the one wanted there. */
+function phraseWithSlip(
+  said: readonly Token[],
+  at: number,
+  lexicons: readonly Lexicon[],
+): Match<SteeringWord> | null {
+  for (const { words } of lexicons) {
+    let node = words;
+    let slips = 0;
+    for (let i = at; i < said.length; i++) {
+      const { text } = said[i]!;
+      let next = node.next.get(text);
+      if (next === undefined && slips === 0 && text.length >= 4 && !isKnown(text, lexicons)) {
+        next = [...node.next].find(([word]) => word.length >= 4 && isSlip(text, word))?.[1];
+        slips++;
+      }
+      if (next === undefined) break;
+      node = next;
+      if (i === said.length - 1 && slips > 0 && node.found !== null)
+        return { found: node.found, length: i - at + 1 };
+    }
+  }
+  return null;
+}
+
+const isKnown = (text: string, lexicons: readonly Lexicon[]) =>
+  lexicons.some(({ meanings, flags, words }) => [meanings, flags, words].some(({ next }) => next.has(text)));
 
 /** "Prontinho", "listito": the small form of a word. */
 function withoutEnding(text: string, { diminutives, words }: Lexicon): Match<SteeringWord> | null {
