@@ -8,8 +8,7 @@ export function cleanText(text: string): string {
 /** A display name on one line, without the marks that turn the direction of writing or hide; null where nothing is left. */
 export function cleanName(name: string | null | undefined): string | null {
   const clean = cleanText(name ?? '')
-    .replace(/[\p{Cc}\p{Cf}\p{Zl}\p{Zp}]/gu, ' ')
-    .replace(/\s+/g, ' ')
+    .replace(/[\p{Cc}\p{Cf}\p{Zl}\p{Zp}\s]+/gu, ' ')
     .trim();
   return clean === '' ? null : clean.slice(0, 60).toWellFormed().trim();
 }
