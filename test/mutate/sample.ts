@@ -1,51 +1,50 @@
-// Which mutants are tried when only a share is: drawn by a seed, so that the same ones are tried again; a plug-in for Stryker.
+// Stryker's runner of the tests, but for mutants that are not drawn: where only a share is tried, a seed draws it.
 import { createHash } from 'node:crypto';
+import { strykerPlugins as shipped, strykerValidationSchema } from '@stryker-mutator/vitest-runner';
 
-/** What is needed of a mutant to draw it: the same on each machine, and as long as the file stays as it is. */
+export { strykerValidationSchema };
+
+/** What a mutant is known by: the same on each machine, and as long as the file above it stays as it is. */
 interface Drawable {
   fileName: string;
-  location: { start: { line: number; column: number }; end: { line: number; column: number } };
+  location: { start: Place; end: Place };
   mutatorName: string;
   replacement?: string | undefined;
 }
 
-/** @param share of all mutants, 0 to 1 */
-function isDrawn(mutant: Drawable, share: number, seed: number): boolean {
+interface Place {
+  line: number;
+  column: number;
+}
+
+export interface Share {
+  /** 0 to 1. */
+  share: number;
+  seed: number;
+}
+
+export function isDrawn(mutant: Drawable, { share, seed }: Share): boolean {
   const { start, end } = mutant.location;
   const file = mutant.fileName.slice(mutant.fileName.lastIndexOf('src/'));
-  const name = [seed, file, start.line, start.column, end.line, end.column, mutant.mutatorName];
-  const lot = createHash('sha256')
-    .update([...name, mutant.replacement].join('|'))
-    .digest()
-    .readUInt32BE();
-  return lot < share * 2 ** 32;
+  const place = [start.line, start.column, end.line, end.column];
+  const name = [seed, file, ...place, mutant.mutatorName, mutant.replacement].join('|');
+  return createHash('sha256').update(name).digest().readUInt32BE() < share * 2 ** 32;
 }
 
-interface Options {
-  sample: { share: number; seed: number };
+const vitest = shipped[0]!;
+type Injector = NonNullable<Parameters<typeof vitest.factory>[0]>;
+
+function sampling(injector: Injector) {
+  const runner = vitest.factory(injector);
+  const run = runner.mutantRun.bind(runner);
+  const { sample } = injector.resolve('options') as unknown as { sample: Share };
+  runner.mutantRun = async (options) =>
+    isDrawn(options.activeMutant, sample)
+      ? run(options)
+      : // Stryker has no word for "not asked"; what could not be run is left out of the score.
+        { status: 'error' as never, errorMessage: 'not drawn' };
+  return runner;
 }
+sampling.inject = ['$injector'] as const;
 
-const createDrawing = ({ sample }: Options) => ({
-  init: () => Promise.resolve(),
-  group: (mutants: readonly { id: string }[]) => Promise.resolve([mutants.map((mutant) => mutant.id)]),
-  // Stryker has no word for "not asked"; what does not compile is left out of its score, and so are these.
-  check: (mutants: readonly (Drawable & { id: string })[]) =>
-    Promise.resolve(
-      Object.fromEntries(
-        mutants.map((mutant) => [
-          mutant.id,
-          isDrawn(mutant, sample.share, sample.seed)
-            ? { status: 'passed' }
-            : { status: 'compileError', reason: 'not drawn' },
-        ]),
-      ),
-    ),
-});
-
-export const strykerPlugins = [
-  {
-    kind: 'Checker',
-    name: 'sample',
-    factory: Object.assign(createDrawing, { inject: ['options'] as const }),
-  },
-];
+export const strykerPlugins = [{ kind: vitest.kind, name: 'sampling', factory: sampling }];
