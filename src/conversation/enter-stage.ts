@@ -20,6 +20,9 @@ export function enterStage(turn: Turn, from: Stage | null, cautions: readonly st
       stage = stageBelow(bench.procedure, stage);
       continue;
     }
+    // Whatever led here, a jump or a way that content takes: what must hold before an engine starts is confirmed first.
+    const open = openStartItemBefore(turn, stage);
+    if (open) return arriveAt(turn, bench, open, cautions);
     if (stage.conclude === undefined) return arriveAt(turn, bench, stage, cautions);
     bench.setUp.finding = stage.conclude;
     carry(turn, [line(`${bench.procedure.id}-${stage.id}`)]);

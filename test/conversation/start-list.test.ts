@@ -118,13 +118,13 @@ test.each(['jumps', 'asleep', 'outdoors', 'release-again'])('from %s on, by any 
   expect(started).toBeGreaterThan(20);
 });
 
-test('a procedure that jumps over the list runs through it all the same', async () => {
+test.each<[string, RegExp, string]>([
+  ['an answer', /(- id: jumps\n(?:.*\n)*?.*answers: \[\{ id: smooth) \}/, '$1, outcome: { go: start } }'],
+  ['the stage before it', /- id: jumps\n/, '- id: jumps\n    next: start\n'],
+])('a procedure in which %s jumps over the list runs through it all the same', async (_, from, to) => {
   const jumping = await benchDecide((procedure) => {
-    const changed = procedure.replace(
-      /(- id: jumps\n(?:.*\n)*?.*answers: \[\{ id: smooth) \}/,
-      '$1, outcome: { go: start } }',
-    );
-    if (changed === procedure) throw new Error('the procedure no longer has that answer');
+    const changed = procedure.replace(from, to);
+    if (changed === procedure) throw new Error('the procedure no longer has that stage');
     return changed;
   });
   const play = new Play(jumping);
