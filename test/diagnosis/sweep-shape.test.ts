@@ -27,8 +27,6 @@ test.each<[string, (number | null)[], string, number | null, number | null]>([
 ])('%s', (_, values, shape, start, top) => {
   expect(shapeOf(values, 0.01)).toEqual({ shape, start, top });
 });
-  else expect([seen.shape === 'broken' || seen.shape === 'not-back', seen.start]).toEqual([true, start]);
-});
 
 const value = (volts: number, resolution = 0.001): Seen => ({ kind: 'value', value: volts, resolution });
 const at = (seen: Seen, more: Partial<Observation> = {}): Observation => ({
