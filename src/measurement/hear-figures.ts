@@ -12,7 +12,7 @@ import {
   labelled,
   scaledBy,
 } from './hear-pairs.ts';
-import { isMark, isRole, type Piece } from './hear-pieces.ts';
+import { hasUse, isMark, isRole, type Piece } from './hear-pieces.ts';
 import { findQuantities, mostQuantities, type Quantity } from './hear-quantities.ts';
 import { convert, type Taken, takeValue } from './hear-value.ts';
 import type { Heard, UnclearWhy, Value } from './heard.ts';
@@ -110,9 +110,7 @@ class Figures {
   #tellsMore(quantity: Quantity): boolean {
     return this.#pieces.some((piece, at) => {
       if (at >= quantity.from && at < quantity.to) return false;
-      return (
-        piece.kind === 'code' || (piece.kind === 'word' && piece.meaning.roles.size === 0 && !piece.sign)
-      );
+      return piece.kind === 'code' || (piece.kind === 'word' && !hasUse(piece) && !piece.sign);
     });
   }
 

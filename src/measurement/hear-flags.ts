@@ -17,10 +17,15 @@ interface Hit {
   to: number;
 }
 
+/** "It climbs and does not come down": a denial behind "and" looks ahead only. */
+interface Denial extends Hit {
+  ahead: boolean;
+}
+
 interface Clause {
   from: number;
   to: number;
-  denials: Hit[];
+  denials: Denial[];
   /** Of denials, and of "won't" and "refuses": a flag that has one of these of its own is no longer denied by another. */
   negative: Hit[];
   supposed: number;
@@ -94,7 +99,7 @@ function clausesOf(pieces: readonly Piece[]): Clause[] {
       // "But" may be part of a pattern.
       clause = clauseFrom(isRole(piece, 'but') ? piece.at : end);
     } else if (isRole(piece, 'negation')) {
-      clause.denials.push({ from: piece.at, to: end });
+      clause.denials.push({ from: piece.at, to: end, ahead: isRole(pieces[index - 1], 'joiner') });
     } else if (isRole(piece, 'hypothetical')) {
       clause.supposed = Math.min(clause.supposed, piece.at);
     }
@@ -140,7 +145,8 @@ function isDenied({ denials, negative, supposed }: Clause, hits: readonly Hit[])
   if (supposed < last) return true;
   const within = (hit: Hit) => (denial: Hit) => denial.from >= hit.from && denial.from < hit.to;
   if (hits.some((hit) => negative.some(within(hit)))) return false;
-  return denials.some(({ from, to }) => {
+  return denials.some(({ from, to, ahead }) => {
+    if (ahead && from >= last) return false;
     const own = hits.some((hit) => from >= hit.from && from < hit.to);
     return !own && from >= first - before && to <= last + behind;
   });

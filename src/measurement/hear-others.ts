@@ -1,6 +1,6 @@
 // Tells the reading from the other numbers of a message: pins, ranges of the meter, targets, what was before, what was taken back.
 import { toNumber } from './hear-numerals.ts';
-import { isMark, isRole, type Piece } from './hear-pieces.ts';
+import { hasUse, isMark, isRole, type Piece } from './hear-pieces.ts';
 import type { Quantity } from './hear-quantities.ts';
 
 export interface Sorted {
@@ -81,7 +81,7 @@ function isNamed(pieces: readonly Piece[], quantity: Quantity, numbers: readonly
 }
 
 const namesOne = (piece: Piece | undefined) =>
-  piece?.kind === 'word' && (piece.meaning.roles.size === 0 || isRole(piece, 'label'));
+  piece?.kind === 'word' && (!hasUse(piece) || isRole(piece, 'label'));
 
 /** The meter's own range: "on the 20 range", "range 20 V", "2 V scale". */
 function isDial(pieces: readonly Piece[], quantity: Quantity): boolean {
@@ -191,8 +191,7 @@ function isRating(pieces: readonly Piece[], quantity: Quantity, numbers: readonl
     return decimals && isRole(front, 'rated');
   }
   const before = pieces[from - 1];
-  const name =
-    before?.kind === 'word' && before.meaning.roles.size === 0 && !before.sign && !before.meaning.unit;
+  const name = before?.kind === 'word' && !hasUse(before) && !before.sign && !before.meaning.unit;
   return (
     unit === null &&
     !number.spoken &&

@@ -23,6 +23,15 @@ export function isRole(piece: Piece | undefined, ...any: Role[]): boolean {
   return piece !== undefined && any.some((role) => piece.meaning.roles.has(role));
 }
 
+/** Roles that a word has only beside others of a kind; else it tells of something else. */
+const idle: ReadonlySet<Role> = new Set(['beside', 'entered', 'attempt', 'rated', 'refusal', 'twice']);
+
+/** Whether a word has a use in a message about readings. */
+export function hasUse({ meaning: { roles } }: Piece): boolean {
+  for (const role of roles) if (!idle.has(role)) return true;
+  return false;
+}
+
 export function isMark(piece: Piece | undefined, marks: string): boolean {
   return piece !== undefined && piece.kind === 'mark' && marks.includes(piece.text);
 }
@@ -87,7 +96,7 @@ function hearAlike(pieces: Piece[]): void {
     if (number === null) continue;
     // "Point four ate": a word with no other use here may be the last digit.
     const goesOn = isDigit(pieces[at + 1]) || pieces[at + 1]?.meaning.soundsLike != null;
-    if (!goesOn && piece.meaning.roles.size > 0) continue;
+    if (!goesOn && hasUse(piece)) continue;
     const behindPoint = isRole(pieces[at - 1], 'point');
     // "Three to eight" is a range.
     if (!behindPoint && (!isDigit(pieces[at - 1]) || isRole(piece, 'to'))) continue;

@@ -1,6 +1,6 @@
 // Finds the quantities in a message: each number with its sign, its unit and the words beside it that change what it is.
 import { readNumber } from './hear-numbers.ts';
-import { isMark, isRole, type Piece } from './hear-pieces.ts';
+import { hasUse, isMark, isRole, type Piece } from './hear-pieces.ts';
 import type { Habits, SpokenNumber } from './spoken-number.ts';
 import type { TypedUnit } from './unit-factors.ts';
 
@@ -106,7 +106,7 @@ function withUnit(
   if (unit === null) {
     const next = pieces[at];
     if (next?.glued && (next.kind === 'word' || next.kind === 'code') && !isRole(next, 'hedge', 'wanders')) {
-      quantity.foreign = next.meaning.number === null && next.meaning.roles.size === 0;
+      quantity.foreign = next.meaning.number === null && !hasUse(next);
       if (quantity.foreign) quantity.to = at + 1;
     }
     return withUnitBefore(pieces, quantity, previous);
@@ -186,7 +186,7 @@ function unitAt(pieces: readonly Piece[], at: number, inches: boolean): TypedUni
   const small = sign?.found.unit === null && !glued && !/[A-Z]/u.test(raw);
   if (text.length === 1 && small && raw.replace(/'$/u, '') === text && !'ω°'.includes(text)) return null;
   // "0,54 ma 0,45", "0,54 äh 0,45": a word of the language that only looks like a sign.
-  if (small && text.length <= 2 && meaning.roles.size > 0 && !isRole(piece, 'other-quantity')) return null;
+  if (small && text.length <= 2 && hasUse(piece) && !isRole(piece, 'other-quantity')) return null;
   if (text === 'am' || text === 'ps') return glued ? 'other' : null;
   // "3 volte" is three times; "0,35 volte" what dictation makes of volts.
   if (meaning.unit === 'V' && isRole(piece, 'other-quantity') && /^\d+$/u.test(pieces[at - 1]?.text ?? ''))
@@ -218,7 +218,7 @@ function closesQuote(pieces: readonly Piece[], at: number): boolean {
   return false;
 }
 
-const isWord = (piece: Piece | undefined) => piece?.kind === 'word' && piece.meaning.roles.size === 0;
+const isWord = (piece: Piece | undefined) => piece?.kind === 'word' && !hasUse(piece);
 
 function withSign(pieces: readonly Piece[], quantity: Quantity, previous: Quantity | undefined): void {
   const at = quantity.from - 1;

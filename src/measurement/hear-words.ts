@@ -69,7 +69,8 @@ function fillerAt(said: readonly Token[], at: number, lexicons: readonly Lexicon
   let longest = 0;
   for (const { meanings } of lexicons) {
     const match = longestMatch(meanings, said, at);
-    if (match?.found.roles.has('filler') && match.length > longest) longest = match.length;
+    if (match === null || match.length <= longest) continue;
+    if (match.found.roles.has('filler') || match.found.roles.has('beside')) longest = match.length;
   }
   if (longest > 0) return longest;
   const { text } = said[at]!;

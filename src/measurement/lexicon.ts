@@ -53,6 +53,7 @@ export const roles = [
   'dial',
   'other-quantity',
   'filler',
+  'beside',
   'plain',
 ] as const;
 
