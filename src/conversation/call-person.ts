@@ -35,7 +35,7 @@ export function callPerson(turn: Turn, call: Call): void {
       ...(setUp && goesOn ? [line('called-go-on')] : []),
       ...(goesOn || (!setUp && call.flag === undefined)
         ? []
-        : [...(ran ? [line('pause-engine')] : []), line('called-wait')]),
+        : [...(ran ? [line('pause-engine')] : []), line('leave-it')]),
       ...(wayBack ? [line('called-way-back')] : []),
     ],
     facts: { case: caseFact(turn, one) },

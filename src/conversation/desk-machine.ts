@@ -10,6 +10,7 @@ import type { Bench, Turn } from './turn.ts';
 export function machineLines(turn: Turn, bench: Bench): Line[] {
   const { setUp } = bench;
   const { rig, counts } = setUp;
+  const flag = turn.state.case?.flag ?? null;
   const list = bench.procedure.stages.filter((stage) => stage.startList && applies(bench, stage));
   const confirmed = list.filter((stage) => setUp.passed[stage.id] !== undefined).length;
   const power =
@@ -30,7 +31,7 @@ export function machineLines(turn: Turn, bench: Bench): Line[] {
         : line('desk-knob-off-by', { clicks: counts['fast-idle'] });
   const engine = rig.engine === 'running' ? 'running' : rig.hot ? 'hot' : 'cold';
   return [
-    line(isRideable(rig) && rig.engine === 'off' ? 'desk-rideable' : 'desk-not-rideable'),
+    line(isRideable(rig) && rig.engine === 'off' && flag === null ? 'desk-rideable' : 'desk-not-rideable'),
     line('desk-machine-power', { power, probes: line(`desk-probes-${rig.probes}`) }),
     line('desk-machine-parts', { sensor: line(`desk-sensor-${rig.sensor}`), stop, knob }),
     line('desk-machine-engine', {

@@ -17,7 +17,9 @@ function letSleep(turn: Turn): void {
   if (turn.scene.now < setUp.rig.awakeSince + machine.awakeMinutes * 60_000) return;
   setUp.paused = true;
   setUp.rig = { ...setUp.rig, awake: false, awakeSince: null };
-  say(turn, { lines: [line('awake-too-long', { minutes: machine.awakeMinutes }), line('paused')] });
+  say(turn, {
+    lines: [line('awake-too-long', { minutes: machine.awakeMinutes }), line('leave-it'), line('paused')],
+  });
 }
 
 function lookAfterCase(turn: Turn): void {

@@ -64,7 +64,7 @@ function hearText(turn: Turn, message: IncomingMessage, text: string, silent: nu
     relayToDesk(turn, message);
     return raiseFlag(turn, heard.flag);
   }
-  const pressed = typedButton(turn, text);
+  const pressed = typedButton(turn, text, heard);
   if (state.erasing) {
     return decideErase(turn, pressed === 'yes' || (heard.kind === 'word' && heard.word === 'yes'));
   }

@@ -36,7 +36,7 @@ function begin(seat: Seat): void {
   say(turn, {
     lines: [
       line('taken-by', { name: member.name }),
-      ...(setUp && !wasHeld ? [...(ran ? [line('pause-engine')] : []), line('called-wait')] : []),
+      ...(setUp && !wasHeld ? [...(ran ? [line('pause-engine')] : []), line('leave-it')] : []),
     ],
     facts: { case: caseFact(turn, one) },
   });

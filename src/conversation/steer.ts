@@ -9,6 +9,7 @@ import { callPerson } from './call-person.ts';
 import { enterStage } from './enter-stage.ts';
 import { giveUp } from './give-up.ts';
 import { showMenu } from './menu.ts';
+import { isRideable } from './rig.ts';
 import { carry, line, say, sayAgain } from './say.ts';
 import { benchOf, type Turn } from './turn.ts';
 
@@ -68,7 +69,7 @@ function confirm(turn: Turn, word: 'yes' | 'done'): void {
 function deny(turn: Turn): void {
   const { setUp } = benchOf(turn);
   if (setUp.heard) return choose(turn, 'no');
-  askBack(turn, 'not-yet');
+  askBack(turn, asksChoice(turn) ? 'choose-one' : 'not-yet');
 }
 
 function asksChoice(turn: Turn): boolean {
@@ -94,7 +95,14 @@ function goBack(turn: Turn): void {
 function pause(turn: Turn): void {
   const { setUp } = benchOf(turn);
   const running = setUp.rig.engine === 'running';
+  const untouched = isRideable(setUp.rig) && !running && setUp.doing.length === 0;
   setUp.paused = true;
   setUp.rig = { ...setUp.rig, awake: false, awakeSince: null, engine: 'off' };
-  say(turn, { lines: [...(running ? [line('pause-engine')] : []), line('paused')] });
+  say(turn, {
+    lines: [
+      ...(running ? [line('pause-engine')] : []),
+      ...(untouched ? [] : [line('leave-it')]),
+      line('paused'),
+    ],
+  });
 }

@@ -65,10 +65,14 @@ describe('at a reading', () => {
 });
 
 describe('a pause', () => {
-  test('tells to take the jumper off, and nobody presses on through it', () => {
+  test('tells to take the jumper off once anything was begun, and nobody presses on through it', () => {
     for (const { play, who, asked, shows } of everyStage(decide)) {
+      const { rig, doing } = play.stateOf(who)?.setUp ?? { rig: undefined, doing: [] };
+      const { sensor, idleStop, fastIdle, probes, awake, engine } = rig ?? {};
+      const stands = [sensor, idleStop, fastIdle, probes, awake, engine, doing.length];
+      const begun = stands.join() !== 'tight,set,set,none,false,off,0';
       const paused = toOwner(play.text(who, 'pause'));
-      expect(paused.at(-1)?.text).toContain('Jumper off');
+      expect(paused.at(-1)?.text.includes('Jumper off'), asked.facts.stage).toBe(begun);
       expect(paused.at(-1)?.facts.ask).toBeUndefined();
       // Whatever comes first brings the question back and answers nothing.
       const back = toOwner(answer(play, who, asked, shows) ?? []);

@@ -52,3 +52,21 @@ test('"erase it" erases, as the button does', () => {
   play.text('rider', 'Erase it.');
   expect(play.stateOf('rider')).toBeNull();
 });
+
+test.each([
+  ['en', 'nope', 'none'],
+  ['en', 'yep', 'fitted'],
+  ['de', 'nee', 'none'],
+  ['it', 'sì', 'fitted'],
+])('in %s "%s" presses the button that means it', (locale, typed, choice) => {
+  const play = atComplaint(locale);
+  const asks = () => play.said.at(-1)?.facts.ask;
+  for (let step = 0; step < 12; step += 1) {
+    const ask = asks();
+    if (ask?.kind === 'choice' && ask.question === 'signal-box') break;
+    play.choose('rider', play.said.at(-1)?.choices[0]?.id ?? 'done', null, { locale });
+  }
+  expect(asks()).toMatchObject({ question: 'signal-box' });
+  play.text('rider', typed, { locale });
+  expect(play.stateOf('rider')?.setUp?.answers['signal-box']).toBe(choice);
+});
