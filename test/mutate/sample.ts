@@ -1,5 +1,8 @@
-// Stryker's runner of the tests, but for mutants that are not drawn: where only a share is tried, a seed draws it.
+// What Stryker is given of ours: its runner of the tests, but for mutants that are not drawn by a seed, and a report of each that lives.
 import { createHash } from 'node:crypto';
+import { readFileSync } from 'node:fs';
+import { relative } from 'node:path';
+import type { Stryker } from '@stryker-mutator/core';
 import { strykerPlugins as shipped, strykerValidationSchema } from '@stryker-mutator/vitest-runner';
 
 export { strykerValidationSchema };
@@ -47,4 +50,43 @@ function sampling(injector: Injector) {
 }
 sampling.inject = ['$injector'] as const;
 
-export const strykerPlugins = [{ kind: vitest.kind, name: 'sampling', factory: sampling }];
+export type Mutant = Awaited<ReturnType<Stryker['runMutationTest']>>[number];
+
+/** What no test comes to is never handed to the runner, and is drawn here; a report counts from one. */
+export function wasTried(mutant: Mutant, sample: Share): boolean {
+  if (mutant.status !== 'NoCoverage') return ['Killed', 'Timeout', 'Survived'].includes(mutant.status);
+  const fromZero = ({ line, column }: Place) => ({ line: line - 1, column: column - 1 });
+  const { start, end } = mutant.location;
+  return isDrawn({ ...mutant, location: { start: fromZero(start), end: fromZero(end) } }, sample);
+}
+
+/** `src/desk/case.ts:12: a < b → a <= b` */
+function tell({ fileName, location: { start, end }, replacement, status }: Mutant): string {
+  const lines = readFileSync(fileName, 'utf8')
+    .split('\n')
+    .slice(start.line - 1, end.line);
+  const last = lines.length - 1;
+  lines[last] = lines[last]?.slice(0, end.column - 1) ?? '';
+  lines[0] = lines[0]?.slice(start.column - 1) ?? '';
+  const short = (text: string) => text.replace(/\s+/g, ' ').slice(0, 120);
+  const unseen = status === 'NoCoverage' ? ' (no test comes here)' : '';
+  const place = `${relative(process.cwd(), fileName)}:${start.line}`;
+  return `${place}: ${short(lines.join('\n'))} → ${short(replacement ?? '')}${unseen}`;
+}
+
+function reporting({ sample }: { sample: Share }) {
+  let tried = 0;
+  return {
+    onMutantTested(mutant: Mutant) {
+      if (!wasTried(mutant, sample)) return;
+      tried += 1;
+      if (['Survived', 'NoCoverage'].includes(mutant.status)) console.log(`after ${tried}, ${tell(mutant)}`);
+    },
+  };
+}
+reporting.inject = ['options'] as const;
+
+export const strykerPlugins = [
+  { kind: vitest.kind, name: 'sampling', factory: sampling },
+  { kind: 'Reporter', name: 'survivors', factory: reporting },
+];
