@@ -2,7 +2,7 @@
 
 import type { VerdictFact } from '../chat/facts.ts';
 import { hands } from '../measurement/hand-amount.ts';
-import { nextMove } from '../measurement/next-move.ts';
+import { nextMove, type StuckWhy } from '../measurement/next-move.ts';
 import { aimOf } from '../measurement/window.ts';
 import { type Part, parts } from '../procedure/vocabulary.ts';
 import { askReading } from './ask-reading.ts';
@@ -17,7 +17,14 @@ import { carry, line } from './say.ts';
 import { sayMove } from './say-move.ts';
 import type { Loop } from './state.ts';
 import { type Bench, benchOf, type Turn } from './turn.ts';
+import { suspect, weighAnswer } from './weigh-evidence.ts';
 
+/** How turning went, in the answers of the question that content asks of nobody. */
+const movesTell: Readonly<Record<StuckWhy, string>> = {
+  'slots-at-end': 'at-the-end',
+  'moves-stop-helping': 'no-help',
+  'too-coarse': 'helping',
+};
 /** So often fixed and still not right, and a person had better look. */
 const fixesEnough = 6;
 
@@ -106,6 +113,7 @@ export function afterFixing(turn: Turn, verdict: VerdictFact, passed: boolean): 
   setUp.loop = loop;
   loop.before = verdict.value ?? loop.before;
   if (passed) {
+    if (setUp.passed[stage.id] === undefined) weighAnswer(bench, 'moves', 'helping');
     setUp.passed[stage.id] = 'passed';
     return enterNext(turn);
   }
@@ -116,7 +124,10 @@ export function afterFixing(turn: Turn, verdict: VerdictFact, passed: boolean): 
   advise(turn);
 }
 
-function giveToPerson(turn: Turn, why: string): void {
+function giveToPerson(turn: Turn, why: StuckWhy): void {
+  const bench = benchOf(turn);
+  const question = unitHere(bench) === 'V' ? 'moves' : 'speed-moves';
+  suspect(bench, { kind: 'answer', question, answer: movesTell[why] });
   callPerson(turn, { reason: `stuck-${why}`, goOn: false, first: [line(`stuck-${why}`)] });
 }
 

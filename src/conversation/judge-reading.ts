@@ -18,7 +18,7 @@ import { follow } from './outcome.ts';
 import { carry, line, sayAgain } from './say.ts';
 import { type Bench, benchOf, type Turn } from './turn.ts';
 import { type Figure, judgeFigure, noted, verdictOf } from './verdict.ts';
-import { suspectReading, weighMiss, weighWaver } from './weigh-evidence.ts';
+import { suspect, suspectReading, weighMiss, weighWaver } from './weigh-evidence.ts';
 
 /** Nobody having turned anything, a throttle that shuts comes back to within this (V; common practice, no source). */
 const steady = 0.004;
@@ -76,7 +76,7 @@ function followWaver(turn: Turn, reading: Reading, verdict: VerdictFact): void {
   setUp.failures.wavering = wavered;
   // A closed throttle that rests somewhere else each time is held, or its sensor slack: no figure means anything.
   if (wavered > (limits.target.like === undefined ? 1 : 2)) {
-    suspectReading(bench, awaited, seen);
+    suspect(bench, null);
     return giveToDesk(turn, bench, 'not-for-an-owner');
   }
   if (stage.failing && !failedTooOften(bench, limits)) return follow(turn, stage.failing);

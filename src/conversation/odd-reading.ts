@@ -2,7 +2,7 @@
 
 import type { VerdictFact } from '../chat/facts.ts';
 import type { Evidence, Observation, Seen } from '../diagnosis/evidence.ts';
-import { addWeights, lastingWeights, likelihoods } from '../diagnosis/likelihoods.ts';
+import { addWeights, likelihoods, weightsOfPast } from '../diagnosis/likelihoods.ts';
 import { type CheckAdvice, nextCheck } from '../diagnosis/next-check.ts';
 import { type Belief, likelyCauses } from '../diagnosis/posterior.ts';
 import { unexplained } from '../diagnosis/unexplained.ts';
@@ -25,6 +25,9 @@ const detoursEnough = 2;
 
 /** The check that asks for the idle stop once more. */
 const backOffAgain = 'back-off-again';
+/** The look that tells whether something else holds the plate, and its question. */
+const lookAtLever = 'look-at-lever';
+const leverRest = 'lever-rest';
 
 export function followOdd(
   turn: Turn,
@@ -42,6 +45,7 @@ export function followOdd(
     if ((setUp.failures[detours] ?? 0) > detoursEnough) {
       carry(turn, [oddLine(verdict, seen)], { verdict });
       suspect(bench, { ...observation, settable: false });
+      setUp.oddity?.done.push(awaited.measure);
       return giveToDesk(turn, bench, 'nothing-left');
     }
     setUp.oddity = {
@@ -68,8 +72,9 @@ export function followOdd(
           : {},
       );
     } else {
+      // Nearly the same is the same state once more; anything else was a state that is gone.
       odd.weights = addWeights(
-        lastingWeights(content.faults, odd.weights),
+        isNear(odd.seen, seen) ? {} : weightsOfPast(content.faults, odd.weights),
         likelihoods(content.faults, observation),
       );
       if (last !== 'read-again') odd.done = odd.done.filter((one) => one !== last || odd.retakes > 6);
@@ -111,6 +116,10 @@ function advise(turn: Turn, bench: Bench, settable: boolean, observation: Observ
     odd.done.push(backOffAgain);
     setUp.step = { kind: 'check', check: backOffAgain };
     return askCheckAgain(turn, backOffAgain);
+  }
+  if (advice.ask.kind === 'go-on' && odd.done.includes(backOffAgain) && !odd.done.includes(leverRest)) {
+    setUp.step = { kind: 'check', check: lookAtLever };
+    return askCheckAgain(turn, lookAtLever);
   }
   odd.done.push(advice.check);
   if (advice.ask.kind === 'go-on') {
@@ -278,4 +287,10 @@ function sameSeen(a: Seen, b: Seen): boolean {
   if (a.kind === 'value' && b.kind === 'value')
     return Math.abs(a.value - b.value) <= 3 * Math.max(a.resolution, b.resolution);
   return a.kind === b.kind && a.kind !== 'series';
+}
+
+function isNear(a: Seen, b: Seen): boolean {
+  if (a.kind === 'value' && b.kind === 'value')
+    return Math.abs(a.value - b.value) <= 0.02 + 0.02 * Math.abs(b.value);
+  return a.kind === b.kind;
 }

@@ -2,12 +2,12 @@
 
 import type { CauseFact } from '../chat/facts.ts';
 import type { Band, Evidence, Observation, Seen } from '../diagnosis/evidence.ts';
-import { addWeights, lastingWeights, likelihoods } from '../diagnosis/likelihoods.ts';
+import { addWeights, lastingWeights, likelihoods, weightsOfPast } from '../diagnosis/likelihoods.ts';
 import { plausible } from '../diagnosis/plausible.ts';
 import { type Belief, likelyCauses, posterior, priorsOf } from '../diagnosis/posterior.ts';
 import { measureIds, measures } from '../procedure/vocabulary.ts';
 import type { Awaited } from './awaited.ts';
-import { type Limits, limitsFor } from './limits.ts';
+import { type Limits, limitsFor, readingKey } from './limits.ts';
 import { firstFound } from './state.ts';
 import { sweepLimits } from './sweep.ts';
 import type { Bench } from './turn.ts';
@@ -27,7 +27,8 @@ export function observationOf(bench: Bench, awaited: Awaited, seen: Seen): Obser
     settable,
     supply: awaited.measure === 'supply-voltage' ? null : setUp.supply,
   };
-  if (awaited.measure === 'idle-speed') observation.reach = 1200;
+  // Set cold to its figure, it is seldom further off than this when warm (common practice, no source).
+  if (awaited.measure === 'idle-speed') observation.reach = 400;
   // What should merely have come back may be off by an idle stop not settled, and by no more.
   if (limits?.target.like !== undefined && stage.failing) observation.reach = 0.03;
   const before = firstFound(setUp, 'signal-idle@as-found');
@@ -45,6 +46,14 @@ export function observationOf(bench: Bench, awaited: Awaited, seen: Seen): Obser
       expect: 'falls',
     };
   }
+  const engaged = setUp.readings['signal-fast-idle@engaged'];
+  if (awaited.measure === 'signal-released' && engaged && stage.do.includes('release:fast-idle')) {
+    observation.previous = {
+      seen: { kind: 'value', value: engaged.value, resolution: engaged.resolution },
+      after: 'release:fast-idle',
+      expect: 'falls',
+    };
+  }
   return observation;
 }
 
@@ -56,32 +65,50 @@ export function isOdd(bench: Bench, awaited: Awaited, seen: Seen): boolean {
   return plausible(observationOf(bench, awaited, seen)) === 'implausible';
 }
 
-/** The reading made sense: what it says of lasting causes is kept, the rest of the detour is over. */
+/** The reading made sense: what it and the detour say of lasting causes is kept, the rest is over. */
 export function clearOdd(bench: Bench, awaited: Awaited, seen: Seen): void {
   const { setUp, content } = bench;
-  const weights = likelihoods(content.faults, observationOf(bench, awaited, seen));
-  setUp.evidence = addWeights(setUp.evidence, lastingWeights(content.faults, weights));
+  if (setUp.oddity) {
+    setUp.evidence = addWeights(setUp.evidence, weightsOfPast(content.faults, setUp.oddity.weights));
+  }
+  if (setUp.oddity || isAsFound(bench, awaited)) keepWeights(bench, observationOf(bench, awaited, seen));
   setUp.oddity = null;
 }
 
-/** The same thing was read twice and had moved in between, with nobody turning anything. */
+/** What was turned until it read right, or was weighed before, says nothing new of causes. */
+function isAsFound({ setUp, stage }: Bench, { measure, situation }: Awaited): boolean {
+  const turned = stage.adjust?.turnFirst === true || (setUp.loop?.trials.length ?? 0) > 0;
+  return !turned && setUp.readings[readingKey(measure, situation)] === undefined;
+}
+
+function keepWeights({ setUp, content }: Bench, ...all: readonly Evidence[]): void {
+  const weights = all.map((one) => lastingWeights(content.faults, likelihoods(content.faults, one)));
+  setUp.evidence = addWeights(setUp.evidence, ...weights);
+}
+
+/** The same thing was read twice and had moved in between, with nobody turning anything: kept, and what was seen. */
 export function weighWaver(bench: Bench, awaited: Awaited, seen: Seen, before: number): void {
-  const { setUp, content } = bench;
-  if (seen.kind !== 'value') return;
-  const previous = {
-    seen: { kind: 'value', value: before, resolution: seen.resolution },
-    after: null,
-    expect: 'same',
-  } as const;
-  const weights = likelihoods(content.faults, { ...observationOf(bench, awaited, seen), previous });
-  setUp.evidence = addWeights(setUp.evidence, lastingWeights(content.faults, weights));
+  const wavered = waverOf(bench, awaited, seen, before);
+  if (wavered) keepWeights(bench, wavered);
+}
+
+function waverOf(bench: Bench, awaited: Awaited, seen: Seen, before: number): Observation | null {
+  if (seen.kind !== 'value') return null;
+  const hand = bench.stage.do.includes('snap') ? 'snap' : null;
+  return {
+    ...observationOf(bench, awaited, seen),
+    previous: {
+      seen: { kind: 'value', value: before, resolution: seen.resolution },
+      after: hand,
+      expect: 'same',
+      alone: true,
+    },
+  };
 }
 
 /** What an owner answered to a question of the procedure counts as evidence too. */
 export function weighAnswer(bench: Bench, question: string, answer: string): void {
-  const { setUp, content } = bench;
-  const weights = likelihoods(content.faults, { kind: 'answer', question, answer });
-  setUp.evidence = addWeights(setUp.evidence, lastingWeights(content.faults, weights));
+  keepWeights(bench, { kind: 'answer', question, answer });
 }
 
 /** Something is wrong for certain: this speaks for every cause, also for those that come and go. */
@@ -101,22 +128,54 @@ export function suspect(bench: Bench, evidence: Evidence | null): void {
 
 /** A reading that is right nowhere near here, twice taken. */
 export function suspectReading(bench: Bench, awaited: Awaited, seen: Seen): void {
-  suspect(bench, { ...observationOf(bench, awaited, seen), settable: false });
+  suspect(bench, readTwice(bench, awaited, seen));
+  suspect(bench, readAgain);
 }
 
 /** It did not come back, twice taken: kept for what lasts, and gone on from. */
 export function weighMiss(bench: Bench, awaited: Awaited, seen: Seen): void {
-  const { setUp, content } = bench;
-  const weights = likelihoods(content.faults, { ...observationOf(bench, awaited, seen), settable: false });
-  setUp.evidence = addWeights(setUp.evidence, lastingWeights(content.faults, weights));
+  keepWeights(bench, readTwice(bench, awaited, seen), readAgain);
 }
 
-export function beliefOf({ setUp, content: { faults } }: Bench): Belief {
+const readAgain = { kind: 'tried', check: 'read-again', result: 'as-before' } as const;
+
+function readTwice(bench: Bench, awaited: Awaited, seen: Seen): Observation {
+  return { ...observationOf(bench, awaited, seen), settable: false, sure: true };
+}
+
+/**
+ * The shares of odd readings hold where a reading was odd; a machine that is suspected for what it did, or for what its
+ * owner said, is one of those that run badly.
+ */
+export function beliefOf(bench: Bench): Belief {
+  const {
+    setUp,
+    content: { faults },
+  } = bench;
+  const odd = setUp.oddity !== null && setUp.oddity.done.length > 0;
   return posterior(
     faults,
-    priorsOf(faults, setUp.oddity ? 'odd-reading' : 'complaint'),
-    addWeights(setUp.evidence, setUp.oddity?.weights ?? {}),
+    priorsOf(faults, odd ? 'odd-reading' : 'complaint'),
+    addWeights(
+      setUp.evidence,
+      setUp.oddity?.weights ?? {},
+      ...seenTo(bench).map((check) => likelihoods(faults, { kind: 'seen-to', check })),
+    ),
   );
+}
+
+/** What the set-up has put right by now: a sensor set and read again is not off its mark, a cable freed by the meter not tight. */
+function seenTo({ setUp, procedure, stage: here, content: { faults } }: Bench): string[] {
+  const past = procedure.stages.filter((stage) => setUp.passed[stage.id] !== undefined);
+  const done = new Set<string>([...past, here].flatMap((stage) => stage.do));
+  const set = past.some((stage) => stage.adjust?.part === 'sensor-body');
+  return faults.checks
+    .filter(({ ask, do: actions }) =>
+      ask.kind === 'go-on'
+        ? set
+        : actions.length > 0 && actions.every((action) => /^check:/.test(action) && done.has(action)),
+    )
+    .map(({ id }) => id);
 }
 
 /** With shares, for the desk. */

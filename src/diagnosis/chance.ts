@@ -15,8 +15,9 @@ const unsteady = { value: 0.4, range: 0.5, overload: 0.05, none: 0.05 };
 /** No reading repeats more closely than this, whatever the digits say. */
 const leastSpread = 0.003;
 
-/** One reading in a hundred is a slip of the pen, and can be anything. */
+/** One reading in a hundred is a slip of the pen, and can be anything; hardly one that was taken twice. */
 const slips = 0.01;
+const slipsTwice = 0.0003;
 
 const afterNothing = { falls: 0.02, same: 0.96, rises: 0.02 };
 
@@ -30,7 +31,8 @@ export function chanceOf(
   const { seen } = observation;
   if (seen.kind === 'series') return chanceOfSweep(hypothesis, observation, seen, healthy, ways);
   const moved = howItMoved(observation);
-  const onlyMoved = moved !== null && observation.previous?.after === null;
+  const onlyMoved = moved !== null && countsAlone(observation);
+  const slip = observation.sure ? slipsTwice : slips;
   const signalMoves = moved === null ? afterNothing : usualMoves(hypothesis, observation);
   let sum = 0;
   for (const way of ways) {
@@ -40,7 +42,12 @@ export function chanceOf(
   const anything = onlyMoved
     ? 1 / 3
     : (steady[seen.kind] * spreadOut(seen, healthy)) / (moved === null ? 1 : 3);
-  return (1 - slips) * sum + slips * anything;
+  return (1 - slip) * sum + slip * anything;
+}
+
+/** Whether only its having moved counts, not where it stands. */
+export function countsAlone({ previous }: Observation): boolean {
+  return previous !== undefined && (previous.after === null || previous.alone === true);
 }
 
 /** How likely the reading is in one way, by kind and by figure. */

@@ -34,9 +34,11 @@ export interface Observation {
   supply: number | null;
   /**
    * The same quantity before, what the owner did in between (an action, or null for nothing), and how a healthy
-   * machine would have moved. After nothing, the reading counts only for having moved or not.
+   * machine would have moved. After nothing, or where `alone`, the reading counts only for having moved or not.
    */
-  previous?: { seen: Seen; after: string | null; expect: 'falls' | 'rises' | 'same' };
+  previous?: { seen: Seen; after: string | null; expect: 'falls' | 'rises' | 'same'; alone?: true };
+  /** Read twice: no slip of the pen. */
+  sure?: true;
 }
 
 export interface Answer {
@@ -53,7 +55,13 @@ export interface Tried {
   result: 'right' | 'changed' | 'as-before';
 }
 
-export type Evidence = Observation | Answer | Tried;
+/** A check that mends was carried out with nothing odd to see, as a step of the straight path: what it mends is likely gone. */
+export interface SeenTo {
+  kind: 'seen-to';
+  check: string;
+}
+
+export type Evidence = Observation | Answer | Tried | SeenTo;
 
 /**
  * How much the evidence so far speaks for each cause or pair, against a healthy machine: whole thousandths of a nat,

@@ -1,7 +1,7 @@
 // What one piece of evidence says about every cause, as weights that the conversation adds up in its state.
-import { type FaultContent, nothingWrong } from '../procedure/fault.ts';
-import { chanceOf } from './chance.ts';
-import type { Answer, Evidence, Observation, Tried, Weights } from './evidence.ts';
+import { type Fault, type FaultContent, nothingWrong, type Predictor } from '../procedure/fault.ts';
+import { chanceOf, countsAlone } from './chance.ts';
+import type { Answer, Evidence, Observation, SeenTo, Tried, Weights } from './evidence.ts';
 import { healthyAt } from './healthy.ts';
 import { type Hypothesis, hypothesesOf, inOrder, movesAfter, predictAll } from './hypothesis.ts';
 import { healthyWay } from './way.ts';
@@ -52,6 +52,44 @@ export function lastingWeights(content: FaultContent, weights: Weights): Weights
   return lasting;
 }
 
+/** How often, at one reading, something that comes and goes is about (common practice, no source). */
+const somethingPasses = 0.08;
+
+/**
+ * What an odd reading says once it is gone again: either a cause that flickers showed it, or something that comes and
+ * goes did, which is about at one reading in a dozen whatever else is wrong. So a pin that slipped accuses nobody for
+ * good, and a plug that drops out again and again stands out in the end. What would still show it has not done it.
+ */
+export function weightsOfPast(content: FaultContent, weights: Weights): Weights {
+  const passing = content.faults.filter((fault) => fault.passing);
+  const shares = passing.reduce((sum, { prior }) => sum + prior['odd-reading'], 0);
+  const shown = passing.reduce(
+    (sum, { id, prior }) => sum + prior['odd-reading'] * Math.exp((weights[id] ?? 0) / 1000),
+    0,
+  );
+  const byPassing = shares === 0 ? 0 : (somethingPasses * shown) / shares;
+  const past: Weights = {};
+  for (const { id, causes } of hypothesesOf(content)) {
+    const flickering = causes.find((cause) => !cause.passing && flickers(cause));
+    if (flickering === undefined) continue;
+    const shows = (1 - somethingPasses) * Math.exp((weights[flickering.id] ?? 0) / 1000);
+    const weight = Math.round(1000 * Math.log((shows + byPassing) / (1 - somethingPasses + byPassing)));
+    if (weight !== 0) past[id] = weight;
+  }
+  return past;
+}
+
+/** Whether it shows now and then, by what content predicts: it wanders, drops out, comes to rest elsewhere, bends some sweeps. */
+function flickers({ shows, changes, sweep }: Fault): boolean {
+  const unsteady = ({ kind }: Predictor) => kind === 'wandering' || kind === 'drop-out';
+  const wanders = shows.some(
+    ({ as }) => as.reduce((sum, one) => sum + (unsteady(one) ? one.share : 0), 0) >= 0.2,
+  );
+  const rests = changes.some(({ after, same }) => after.includes('snap') && same < 0.5);
+  const rising = sweep?.rising ?? 1;
+  return wanders || rests || (rising > 0.1 && rising < 0.7);
+}
+
 /** The chance of the evidence under each hypothesis, in their order; null where it says nothing. */
 export function chancesOf(
   content: FaultContent,
@@ -65,6 +103,8 @@ export function chancesOf(
       return ofAnswer(content, hypotheses, evidence);
     case 'tried':
       return ofTried(content, hypotheses, evidence);
+    case 'seen-to':
+      return ofSeenTo(content, hypotheses, evidence);
   }
 }
 
@@ -73,7 +113,7 @@ function ofObservation(hypotheses: readonly Hypothesis[], observation: Observati
   if (healthy === null) return null;
   const { measure, situation, supply, seen, previous } = observation;
   // Sent again with nothing done in between, only two figures can be held against each other.
-  if (previous?.after === null && (seen.kind !== 'value' || previous.seen.kind !== 'value')) return null;
+  if (countsAlone(observation) && (seen.kind !== 'value' || previous?.seen.kind !== 'value')) return null;
   const all = predictAll(hypotheses, measure, situation, supply !== null);
   const after = previous?.after ?? null;
   // Most causes leave most readings alone: those are reckoned once for all of them.
@@ -122,5 +162,16 @@ function ofTried(content: FaultContent, hypotheses: readonly Hypothesis[], tried
     // Nothing to mend: the reading is right once it is taken again.
     const ofWell = tried.result === 'right' ? 0.9 : 0.05;
     return hypothesis.id === nothingWrong ? ofWell : 0.94 * share + 0.02;
+  });
+}
+
+/** What the check mends is still there only where it did not take. */
+function ofSeenTo(content: FaultContent, hypotheses: readonly Hypothesis[], { check: id }: SeenTo) {
+  const check = content.checks.find((one) => one.id === id);
+  if (check === undefined) return null;
+  return hypotheses.map(({ causes }) => {
+    // What sits in the machine stays as it was put; leads, meter and hands do not.
+    const there = causes.filter((cause) => cause.layer === 'mechanical' || cause.layer === 'sensor');
+    return there.reduce((left, cause) => left * (1 - 0.95 * (check.mends[cause.id] ?? 0)), 1);
   });
 }

@@ -101,8 +101,7 @@ function believed(belief: Belief): Beliefs {
 
 function isOpen(check: Check, beliefs: Beliefs, { done, lacking, settable }: Situation): boolean {
   if (check.for !== 'owner' || check.tools.some((tool) => lacking.includes(tool))) return false;
-  // To set what is not only off its mark would hide a fault: this takes more than being cheap.
-  if (check.ask.kind === 'go-on' && !(settable && chanceToMend(check, beliefs) > sureEnough)) return false;
+  if (check.ask.kind === 'go-on' && !settable) return false;
   if (check.ask.kind === 'choice' && done.includes(check.ask.question)) return false;
   if (check.ask.kind === 'reading' && done.includes(check.ask.measure)) return false;
   const times = done.filter((one) => one === check.id).length;
@@ -137,17 +136,19 @@ function planRepair(
   const steps: (Step & { by: Check })[] = [];
   while (rest.size > 0) {
     let best: { by: Check; probability: number } | null = null;
+    const remaining = left.reduce((sum, one) => sum + one, 0);
     for (const by of rest) {
       let probability = 0;
       for (const [index, one] of beliefs.entries()) {
         probability += (left[index] ?? 0) * mendedBy(by, one.hypothesis);
       }
+      // To set what is not only off its mark would hide a fault: this takes more than being cheap.
+      if (by.ask.kind === 'go-on' && probability <= sureEnough * remaining) continue;
       if (best === null || probability / by.minutes > best.probability / best.by.minutes) {
         best = { by, probability };
       }
     }
     if (best === null) break;
-    const remaining = left.reduce((sum, one) => sum + one, 0);
     if (best.probability * call <= remaining * best.by.minutes) break;
     rest.delete(best.by);
     steps.push({ by: best.by, probability: best.probability, check: best.by.minutes });

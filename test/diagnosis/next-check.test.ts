@@ -140,13 +140,21 @@ describe('a person is called', () => {
     expect(advice).toMatchObject({ kind: 'call', cause: 'worn-track-elsewhere' });
   });
 
-  it('with the look-alikes named, where no reading tells them apart', () => {
-    const dead = [
-      supply(value(0)),
-      closed(value(0), { measure: 'ground-drop', expected: bands['ground-drop'], settable: false }),
-    ];
-    const checks = ['wake-again', 'look-at-leads', 'look-at-meter', 'read-again'];
+  const dead = [
+    supply(value(0)),
+    closed(value(0), { measure: 'ground-drop', expected: bands['ground-drop'], settable: false }),
+  ];
+  const checks = ['wake-again', 'look-at-leads', 'look-at-meter', 'read-again'];
+
+  it('not before it was asked whether anything comes alive: a supply wire that is open lets the rest wake', () => {
     const done = [...usual.done, ...checks, ...checks, 'ground-drop'];
+    const advice = advise(dead, { ...usual, settable: false, done }, [...checks, ...checks].map(tried));
+    expect(advice).toMatchObject({ kind: 'check', ask: { kind: 'choice', question: 'wake-signs' } });
+  });
+
+  it('with the look-alikes named, where no reading tells them apart', () => {
+    const questions = ['wake-signs', 'supply-unplugged', 'lever-rest', 'wiggle'];
+    const done = [...usual.done, ...checks, ...checks, 'ground-drop', ...questions];
     const advice = advise(dead, { ...usual, settable: false, done }, [...checks, ...checks].map(tried));
     expect(advice).toMatchObject({ kind: 'call', reason: 'look-alike' });
     if (advice.kind === 'call')

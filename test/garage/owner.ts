@@ -1,5 +1,6 @@
 // The simulated owner at the pipe contract: does what a message says, in order, then answers its last ask.
 import type { Ask } from '../../src/chat/facts.ts';
+import { answerQuestion } from './answer-question.ts';
 import { act, lookAtMeter, placeFor, pose, sweep } from './hands.ts';
 import { between } from './leads.ts';
 import { engineSpeed, type Machine } from './machine.ts';
@@ -102,7 +103,7 @@ export function createOwner(scene: Scene, name: string): Owner {
       return choose(changesWithBars(scene.machine) ? ids[1]! : first);
     }
     if (/jump|sweep|smooth|drop/.test(question)) return choose(state.jumped ? (ids[1] ?? first) : first);
-    return choose(first);
+    return choose(answerQuestion(scene.machine, question, ids, random) ?? first);
   }
 
   function sendReading(measure: string): Reply {
