@@ -176,7 +176,7 @@ describe('under every cause that ships', () => {
       const moves = [0.5, 0.62, 0.8].map((value) => ({
         ...observation,
         seen: { kind: 'value' as const, value, resolution: 0.001 },
-        previous: { seen: before, after, expect: 'same' as const, alone: true as const },
+        previous: { seen: before, after: null, expect: 'same' as const },
       }));
       for (const sum of sums(moves.map((one) => chancesOf(content, one, hypotheses)))) {
         expect(sum).toBeCloseTo(1, 2);
