@@ -5,9 +5,18 @@ import { figure, unitOf, unitSaid } from './fill-in.ts';
 import { carry, line, say, sayAgain } from './say.ts';
 import { benchOf, type Turn } from './turn.ts';
 
-/** Something that was not a reading: one line says why, and the number is asked for again. */
+/** So often in a row, and it is said what is wanted; once more, and a person is offered. */
+const onceMore = 2;
+
+/** What was no answer: one line says why, and the question is asked again. */
 export function askBack(turn: Turn, why: string): void {
   carry(turn, [line(why)]);
+  const { setUp } = turn.state;
+  if (setUp) {
+    setUp.lost += 1;
+    if (setUp.lost > onceMore) carry(turn, [line('lost-person')]);
+    else if (setUp.lost === onceMore && awaitedOf(benchOf(turn))) carry(turn, [line('lost-reading')]);
+  }
   sayAgain(turn);
 }
 

@@ -140,6 +140,8 @@ export interface SetUp {
   loop: Loop | null;
   /** How often in a row a reading at this step could not tell, or showed a unit asleep. */
   unclear: number;
+  /** How often in a row something was asked back. */
+  lost: number;
   /** The reading that would have decided against the machine, and was asked for once more. */
   reread: number | null;
   wakes: number;
@@ -225,6 +227,7 @@ export function newSetUp(
     rig: { ...rigAtStart },
     loop: null,
     unclear: 0,
+    lost: 0,
     reread: null,
     wakes: 0,
     failures: {},

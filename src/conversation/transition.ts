@@ -38,7 +38,10 @@ export function transition(scene: Scene, state: Conversation | null, event: Even
       owner.name = message.name ?? owner.name;
       turn.state.language = event.language ?? turn.state.language;
       const before = turn.state.case?.state;
+      const { lost = 0 } = turn.state.setUp ?? {};
       hearOwner(turn, message);
+      // Whatever was understood ends a row of what was not.
+      if (turn.state.setUp?.lost === lost) turn.state.setUp.lost = 0;
       keepCallingWords(turn, message, before);
       break;
     }
