@@ -53,6 +53,8 @@ export function readCardinal(pieces: readonly Piece[], from: number, habits: Hab
       at = here + 1;
     } else if (multiplier !== null && (last === 'thousand' ? multiplier === 100 : group > 0 || !took)) {
       if (multiplier === 100 && last === 'hundred') break;
+      // "Mil cuatrocientas y mil quinientas" is two numbers.
+      if (multiplier >= 1000 && (total > 0 || joined === 1)) break;
       // "k", and "grand" where it may be praise, count only what stands before them.
       if (!took && (piece!.text.length < 2 || isRole(piece, 'filler'))) break;
       if (multiplier === 100) group = (group || 1) * 100;

@@ -152,7 +152,9 @@ class Figures {
     const odd = values.find((value) => value?.kind === 'unclear');
     if (odd) return { kind: 'unclear', why: odd.why };
     if (this.#says('or') || kept.some(({ bound }) => bound) || isBroken(kept)) return unclear('two-meanings');
-    if (pair && !kept[0]!.hedged && kept[1]!.hedged) return unclear('two-meanings');
+    // "0.35, maybe 0.36", "0.35? 0.36?"
+    if (pair && kept[1]!.hedged && !labelled(this.#pieces, kept, this.#sorted.all))
+      return unclear('two-meanings');
     if (this.#wanders()) return this.#span(numbers);
     if (this.#says('attempt') && kept.length === 2) return unclear('two-meanings');
     if (this.#says('entered') && !labelled(this.#pieces, kept, this.#sorted.all))

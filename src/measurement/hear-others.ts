@@ -168,6 +168,10 @@ function isUndecided(pieces: readonly Piece[], quantities: readonly Quantity[]):
   });
 }
 
+/** A label that says more than "at" or "is". */
+const isState = (piece: Piece | undefined) =>
+  isRole(piece, 'label') && !isRole(piece, 'plain', 'filler', 'joiner');
+
 /** The round voltages that things are named after. */
 const nominal = /^(?:5|6|12|24|48)$/u;
 
@@ -181,9 +185,7 @@ function isRating(pieces: readonly Piece[], quantity: Quantity, numbers: readonl
   if (unit === 'V' && nominal.test(digits)) {
     const behind = isMark(pieces[to], '-') ? pieces[to + 1] : pieces[to];
     // "5 V supply, 0.35 V signal": a label like the other's.
-    const labels = others.some(
-      (other) => isRole(pieces[other.to], 'label') || isRole(pieces[other.from - 1], 'label'),
-    );
+    const labels = others.some((other) => isState(pieces[other.to]) || isState(pieces[other.from - 1]));
     if (isRole(behind, 'rated') && !(isRole(behind, 'label') && labels)) return true;
     const front = isRole(pieces[from - 1], 'plain', 'article', 'between', 'to')
       ? pieces[from - 2]
