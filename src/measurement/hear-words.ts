@@ -3,7 +3,7 @@
 import type { Token } from './hear-tokens.ts';
 import type { Heard, SteeringWord } from './heard.ts';
 import type { Lexicon } from './lexicon.ts';
-import { longestMatch, type Match } from './phrase-trie.ts';
+import { longestMatch, type Match, type PhraseTrie } from './phrase-trie.ts';
 
 /** No command is longer than this; a longer message is a story. */
 const mostTokens = 12;
@@ -124,7 +124,7 @@ function phraseWithSlip(
       const { text } = said[i]!;
       let next = node.next.get(text);
       if (next === undefined && slips === 0 && text.length >= 4 && !isKnown(text, lexicons)) {
-        next = [...node.next].find(([word]) => word.length >= 4 && isSlip(text, word))?.[1];
+        next = nearBranch(node, text);
         slips++;
       }
       if (next === undefined) break;
@@ -134,6 +134,20 @@ function phraseWithSlip(
     }
   }
   return null;
+}
+
+function nearBranch(node: PhraseTrie<SteeringWord>, text: string): PhraseTrie<SteeringWord> | undefined {
+  for (const [word, branch] of node.next) {
+    if (
+      word[0] === text[0] &&
+      word.length >= 4 &&
+      Math.abs(word.length - text.length) <= 2 &&
+      isSlip(text, word)
+    ) {
+      return branch;
+    }
+  }
+  return undefined;
 }
 
 const isKnown = (text: string, lexicons: readonly Lexicon[]) =>
@@ -154,7 +168,7 @@ function withoutEnding(text: string, { diminutives, words }: Lexicon): Match<Ste
 
 /** One slip, never in the first letter; in words of eight letters and more two. */
 function isSlip(typed: string, word: string): boolean {
-  if (typed[0] !== word[0]) return false;
+  if (typed[0] !== word[0] || Math.abs(typed.length - word.length) > 2) return false;
   return isOneSlip(typed, word) || (word.length >= 8 && isWithin(typed, word, 2));
 }
 
