@@ -1,4 +1,5 @@
 // A person's face of the console: shows messages wrapped with numbered choices, and takes what is typed, at a terminal or through a pipe.
+import { access } from 'node:fs/promises';
 import { createInterface, type Interface } from 'node:readline';
 import type { Readable, Writable } from 'node:stream';
 import { styleText } from 'node:util';
@@ -78,6 +79,7 @@ export function makePersonFace(options: PersonOptions): PersonFace {
         for await (const line of typed()) {
           const { message, unknownChoice } = decodeTyped(line, offers, locale);
           if (unknownChoice) show(paint('aside', '  There is no choice with that number.'));
+          else if (!(await isThere(message))) show(paint('aside', '  There is no such file.'));
           else if (line.trim() !== '') await take(message);
           terminal?.prompt();
         }
@@ -106,4 +108,13 @@ export function makePersonFace(options: PersonOptions): PersonFace {
       input.destroy();
     },
   };
+}
+
+/** A picture is named by its file. */
+async function isThere({ body }: IncomingMessage): Promise<boolean> {
+  if (body.kind !== 'picture') return true;
+  return access(body.picture).then(
+    () => true,
+    () => false,
+  );
 }

@@ -85,7 +85,10 @@ function hearText(turn: Turn, message: IncomingMessage, text: string, silent: nu
     if (state.setUp?.paused && heard.word !== 'stop' && heard.word !== 'human') return comeBack(turn);
     return steer(turn, heard.word);
   }
-  if (!state.setUp) return showMenu(turn);
+  if (!state.setUp) {
+    if (state.menu !== null) carry(turn, [line('choose-one')]);
+    return showMenu(turn);
+  }
   if (isHeld(state.setUp)) return sayHeld(turn);
   if (state.offered) return askBack(turn, 'choose-one');
   if (state.setUp.paused || isBack) return comeBack(turn);
