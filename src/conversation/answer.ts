@@ -1,6 +1,7 @@
 // Takes an answer that is no reading: a confirmation, a choice, a count, a figure from the manual; for text and buttons alike.
 
 import { hearCount } from '../measurement/hear-count.ts';
+import { foldPhrase } from '../measurement/hear-fold.ts';
 import type { Heard } from '../measurement/heard.ts';
 import { targetFor } from '../procedure/machine.ts';
 import { type MoveUnit, type Part, parts } from '../procedure/vocabulary.ts';
@@ -83,7 +84,8 @@ export function answerNumber(turn: Turn, heard: Heard, typed: string): void {
     return askBack(turn, 'unclear-nothing-understood');
   if ('count' in ask) {
     const count = hearCount(typed, turn.scene.lexicons(turn.state.language));
-    if (count === null || !canBeCounted(count, parts[ask.count as Part].unit))
+    const { unit } = parts[ask.count as Part];
+    if (count === null || !canBeCounted(count, unit) || namesOther(turn, typed, unit))
       return askBack(turn, 'unclear-count');
     setUp.counts[ask.count as string] = count;
   } else if ('target' in ask) {
@@ -117,6 +119,18 @@ function canBeCounted(count: number, unit: MoveUnit): boolean {
   if (count > 60) return false;
   if (unit === 'click') return Number.isInteger(count);
   return [8, 10, 3].some((shares) => Math.abs(count * shares - Math.round(count * shares)) <= 0.02);
+}
+
+/** Turns where clicks are counted, or the other way round, are a count of something else. */
+function namesOther({ scene, state }: Turn, typed: string, unit: MoveUnit): boolean {
+  const said = foldPhrase(typed).split(' ');
+  const other = unit === 'click' ? 'turn' : 'click';
+  const hash = state.setUp?.content ?? scene.current.hash;
+  return [state.language, 'en'].some((language) =>
+    [1, 2].some((amount) =>
+      said.includes(foldPhrase(scene.label(line(`desk-unit-${other}`, { amount }), language, hash))),
+    ),
+  );
 }
 
 /** The owner says that the figure jumps: it wanders, however far. */

@@ -28,6 +28,7 @@ describe('turns of the idle stop', () => {
     ['1.75 turns', 1.75],
     ['two and a half', 2.5],
     ['one turn and a quarter', 1.25],
+    ['eleven clicks', null],
     ['0', 0],
     // A voltage, a slip, or more than a thread has.
     ['0.712', null],
@@ -49,6 +50,9 @@ test.each([
   ['11 clicks', 11],
   ['eleven', 11],
   ['two and a half', null],
+  // Counted elsewhere.
+  ['two turns', null],
+  ['backed out 2 turns', null],
   ['2.5', null],
   ['.35', null],
 ])('"%s" is counted as %s clicks', (typed, count) => {

@@ -134,6 +134,9 @@ describe('words that steer', () => {
     'please help your self to the biscuits',
   ])('"%s" is no command: nothing ends, goes back, or is confirmed', (typed) => {
     for (const { play, who, asked } of everyStage(decide)) {
+      const { ask } = asked.facts;
+      // There it is the answer.
+      if (typed.includes('turns') && ask?.kind === 'count' && ask.unit === 'turn') continue;
       const said = toOwner(play.text(who, typed));
       const last = said.at(-1)?.facts;
       expect(last?.record, asked.facts.stage).toBeUndefined();
