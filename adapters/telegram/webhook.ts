@@ -1,5 +1,5 @@
 // Takes updates that Telegram posts to us; each is answered 200 only once it is dealt with, so that Telegram repeats what was not.
-import { createHash, timingSafeEqual } from 'node:crypto';
+import { hash, timingSafeEqual } from 'node:crypto';
 import { createServer, type IncomingMessage, type Server, type ServerResponse } from 'node:http';
 import type { Update } from 'grammy/types';
 import type { Lanes } from '../wire/lanes.ts';
@@ -27,6 +27,7 @@ const healthPath = '/health';
 
 export async function listen({ webhook, take, lanes, around }: Listening): Promise<Server> {
   const path = new URL(webhook.url).pathname;
+  const secret = digest(webhook.secret);
   const server = createServer((request, response) => {
     handle(request).then(
       (status) => respond(response, status),
@@ -35,14 +36,14 @@ export async function listen({ webhook, take, lanes, around }: Listening): Promi
   });
 
   async function handle(request: IncomingMessage): Promise<number> {
-    const asked = new URL(request.url ?? '/', 'http://localhost').pathname;
+    const [asked] = (request.url ?? '').split('?', 1);
     if (asked === healthPath) {
       if (request.method !== 'GET' && request.method !== 'HEAD') return 405;
       return around.isHealthy() ? 200 : 503;
     }
     if (asked !== path) return 404;
     if (request.method !== 'POST') return 405;
-    if (!isSecret(request.headers['x-telegram-bot-api-secret-token'], webhook.secret)) return 401;
+    if (!isSecret(request.headers['x-telegram-bot-api-secret-token'], secret)) return 401;
     const body = await readBody(request);
     if (body === null) return 413;
     const update = readUpdate(body);
@@ -63,22 +64,26 @@ export async function listen({ webhook, take, lanes, around }: Listening): Promi
   return server;
 }
 
-/** Hashed first, so that neither length nor first difference shows in the time it takes. */
-function isSecret(given: string | string[] | undefined, secret: string): boolean {
-  const digest = (text: string) => createHash('sha256').update(text).digest();
-  return typeof given === 'string' && timingSafeEqual(digest(given), digest(secret));
-}
+/** Secrets are compared hashed, so that neither length nor first difference shows in the time it takes. */
+const digest = (text: string) => hash('sha256', text, 'buffer');
 
-async function readBody(request: IncomingMessage): Promise<string | null> {
-  if (Number(request.headers['content-length'] ?? 0) > largestBody) return null;
-  const chunks: Buffer[] = [];
-  let size = 0;
-  for await (const chunk of request as AsyncIterable<Buffer>) {
-    size += chunk.length;
-    if (size > largestBody) return null;
-    chunks.push(chunk);
-  }
-  return Buffer.concat(chunks).toString('utf8');
+const isSecret = (given: string | string[] | undefined, secret: Buffer) =>
+  typeof given === 'string' && timingSafeEqual(digest(given), secret);
+
+/** Null where it is too large; the rest of it is then not waited for. */
+function readBody(request: IncomingMessage): Promise<string | null> {
+  if (Number(request.headers['content-length'] ?? 0) > largestBody) return Promise.resolve(null);
+  return new Promise((resolve, reject) => {
+    const chunks: Buffer[] = [];
+    let size = 0;
+    request.on('data', (chunk: Buffer) => {
+      size += chunk.length;
+      if (size > largestBody) return resolve(null);
+      chunks.push(chunk);
+    });
+    request.on('end', () => resolve(Buffer.concat(chunks).toString('utf8')));
+    request.on('error', reject);
+  });
 }
 
 function readUpdate(body: string): Update | null {
@@ -93,6 +98,7 @@ function readUpdate(body: string): Update | null {
 function respond(response: ServerResponse, status: number): void {
   // A body that was not read to its end would be taken for the next request.
   if (status === 413) response.setHeader('connection', 'close');
-  response.writeHead(status, { 'content-type': 'application/json' });
-  response.end(status === 200 ? '{"ok":true}' : '{"ok":false}');
+  const body = status === 200 ? '{"ok":true}' : '{"ok":false}';
+  response.writeHead(status, { 'content-type': 'application/json', 'content-length': body.length });
+  response.end(body);
 }
