@@ -2,9 +2,9 @@
 import { existsSync } from 'node:fs';
 import { join } from 'node:path';
 
-const file = join(import.meta.dirname, '..', '..', '.env');
+export const settingsFile = join(import.meta.dirname, '..', '..', '.env');
 
 /** What the environment already says goes before the file. */
 export function loadSettingsFile(): void {
-  if (existsSync(file)) process.loadEnvFile(file);
+  if (existsSync(settingsFile)) process.loadEnvFile(settingsFile);
 }

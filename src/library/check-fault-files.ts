@@ -1,6 +1,7 @@
 // Runs the checks of the joined fault content and puts what they find back to its file and line, for the loader.
+import { basename } from 'node:path';
 import { checkFaults } from '../procedure/check-faults.ts';
-import { type FaultContent, joinFaultFiles, unknownCause } from '../procedure/fault.ts';
+import { type FaultContent, joinFaultFiles, priorSets, unknownCause } from '../procedure/fault.ts';
 import { actions, measureIds } from '../procedure/vocabulary.ts';
 import type { Place, Problem } from './problem.ts';
 import type { ContentFile } from './read-content-file.ts';
@@ -8,10 +9,21 @@ import type { ContentFile } from './read-content-file.ts';
 export function checkFaultFiles(folder: string, files: readonly ContentFile<FaultContent>[]): Problem[] {
   const joined = joinFaultFiles(files.map(({ value }) => value));
   return checkFaults(joined, { measures: measureIds, actions }).map(({ fault, path, message, mend }) => {
-    const whose = fault === '' ? message : `"${fault}": ${message}`;
+    const whose = fault === '' ? `${message}${sharesOf(files, path)}` : `"${fault}": ${message}`;
     const said = `${whose.charAt(0).toUpperCase()}${whose.slice(1)}.`;
     return { level: 'error', ...find(folder, files, path), message: said, mend };
   });
+}
+
+/** Which file was changed cannot be told: so each is named with what it brings to the sum. */
+function sharesOf(files: readonly ContentFile<FaultContent>[], path: string): string {
+  const set = priorSets.find((one) => path === `faults.*.prior.${one}`);
+  if (set === undefined || files.length < 2) return '';
+  const shares = files.map(({ file, value }) => {
+    const sum = [...value.faults, ...value.pairs].reduce((total, { prior }) => total + prior[set], 0);
+    return { name: basename(file), sum: Number(sum.toFixed(6)) };
+  });
+  return `: ${shares.flatMap(({ name, sum }) => (sum > 0 ? `${name} ${sum}` : [])).join(', ')}`;
 }
 
 /** `path` walks the joined lists, by id or by index: `checks.look-at-leads.do.0`. */

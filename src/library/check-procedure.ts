@@ -13,6 +13,7 @@ export function checkProcedure(procedure: Procedure, procedures: readonly string
     ...checkDuplicates(['stages'], stages, 'stage'),
     ...stages.flatMap((stage, index) => checkStage(procedure, stage, ['stages', index])),
     ...checkStart(stages),
+    ...stages.flatMap((_, index) => checkPassedOver(stages, index)),
   ];
   const instead = withdrawn?.instead;
   if (instead !== undefined && (!procedures.includes(instead) || instead === procedure.id)) {
@@ -32,7 +33,7 @@ export function checkProcedure(procedure: Procedure, procedures: readonly string
     const mend = 'Let another stage lead to it by next or go, or take it out.';
     return [{ path: ['stages', index, 'id'], message: `No stage leads to "${stage.id}".`, mend }];
   });
-  return [...unreached, ...checkRings(procedure)];
+  return [...unreached, ...checkRings(procedure), ...checkCautions(stages)];
 }
 
 function checkStage(procedure: Procedure, stage: Stage, path: Path): Finding[] {
@@ -160,4 +161,39 @@ function checkStart(stages: readonly Stage[]): Finding[] {
   const message = `Stage "${stages[start]!.id}" starts the engine, and nothing is confirmed before.`;
   const mend = 'Put stages with "startList: true" before it, one for each thing that must hold first.';
   return [{ path: ['stages', start, 'do'], message, mend }];
+}
+
+/** No way that a file names leads past what must hold before an engine starts. */
+function checkPassedOver(stages: readonly Stage[], from: number): Finding[] {
+  const stage = stages[from]!;
+  const answers = stage.ask && 'question' in stage.ask ? stage.ask.answers : [];
+  const outcomes: [Outcome | undefined, Path][] = [
+    [stage.failing, ['failing', 'go']],
+    ...answers.map(({ outcome }, index): [Outcome | undefined, Path] => {
+      return [outcome, ['ask', 'answers', index, 'outcome', 'go']];
+    }),
+  ];
+  const ways: [string | undefined, Path][] = [
+    [stage.next, ['next']],
+    ...outcomes.map(([outcome, path]): [string | undefined, Path] => {
+      return [outcome && 'go' in outcome ? outcome.go : undefined, path];
+    }),
+  ];
+  return ways.flatMap(([to, path]): Finding[] => {
+    const until = stages.findIndex(({ id }) => id === to);
+    const passed = stages.slice(from + 1, Math.max(until, from + 1)).filter(({ startList }) => startList);
+    if (passed.length === 0) return [];
+    const list = passed.map(({ id }) => id).join(', ');
+    const message = `From "${stage.id}" to "${to}" the start list is passed over: ${list}.`;
+    const mend = `Lead to "${passed[0]!.id}" instead, or take this out.`;
+    return [{ path: ['stages', from, ...path], message, mend }];
+  });
+}
+
+/** Only said: a procedure that turns nothing and starts nothing may need none. */
+function checkCautions(stages: readonly Stage[]): Finding[] {
+  if (stages.some(({ cautions, adjust }) => cautions.length + (adjust?.cautions.length ?? 0) > 0)) return [];
+  const message = 'No stage of this procedure shows a caution.';
+  const mend = 'Put "cautions: [ … ]" back to each stage where hands, fingers or fuel are at risk.';
+  return [{ level: 'warning', path: ['stages'], atKey: true, message, mend }];
 }

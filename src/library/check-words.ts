@@ -1,5 +1,4 @@
 // Holds the words of every language against what is needed and against English, for `check`: a gap would be a hole in a sentence.
-import { dirname } from 'node:path';
 import type { Place, Problem } from './problem.ts';
 import type { FluentFile, Message } from './read-fluent.ts';
 import { nearest } from './suggest.ts';
@@ -18,6 +17,8 @@ export interface WordsToCheck {
   folder: string;
   /** The read files by language, then by name. */
   languages: ReadonlyMap<string, ReadonlyMap<string, FluentFile>>;
+  /** Languages whose lexicon says that they are not whole yet. */
+  drafts: ReadonlySet<string>;
   needs: readonly Need[];
   /** Keys that the program may say besides. */
   spoken: (key: string) => boolean;
@@ -25,7 +26,7 @@ export interface WordsToCheck {
 
 const english = 'en';
 
-export function checkWords({ folder, languages, needs, spoken }: WordsToCheck): Problem[] {
+export function checkWords({ folder, languages, drafts, needs, spoken }: WordsToCheck): Problem[] {
   const reference = languages.get(english);
   if (!reference) {
     const mend = `Put the words into ${folder}/${english}/, as Fluent files.`;
@@ -37,7 +38,7 @@ export function checkWords({ folder, languages, needs, spoken }: WordsToCheck): 
     ...[...languages].flatMap(([, files]) => checkWithin(files)),
     ...[...languages]
       .filter(([language]) => language !== english)
-      .flatMap(([language, files]) => compare(reference, files, `${folder}/${language}`)),
+      .flatMap(([language, files]) => compare(reference, files, drafts.has(language))),
   ];
 }
 
@@ -116,10 +117,10 @@ function checkWithin(files: Files): Problem[] {
   return problems;
 }
 
-/** A file that is not there at all is shown in English and only said; one that is there has to be whole. */
-function compare(reference: Files, files: Files, folder: string): Problem[] {
+/** A file that is not there at all is shown in English; one that is there has to be whole, unless the language is a draft. */
+function compare(reference: Files, files: Files, draft: boolean): Problem[] {
   const own = entriesOf(files);
-  const problems: Problem[] = untranslated(reference, files, folder);
+  const problems: Problem[] = [];
   for (const [name, { file, entries }] of reference) {
     const translated = files.get(name);
     if (!translated) continue;
@@ -129,7 +130,7 @@ function compare(reference: Files, files: Files, folder: string): Problem[] {
       if (counterpart) {
         if (counterpart.file === translated.file) before = counterpart;
         problems.push(...checkVariables(entry, counterpart));
-      } else {
+      } else if (!draft) {
         const mend = `Add "${entry.key} = …" below this, after ${file}:${entry.line}.`;
         problems.push(problem(before, `The words for "${entry.key}" are missing.`, mend));
       }
@@ -143,16 +144,6 @@ function compare(reference: Files, files: Files, folder: string): Problem[] {
     problems.push(problem(entry, `English has no "${entry.key}".`, mend));
   }
   return problems;
-}
-
-/** In one sentence, however many they are: a language that was begun must not bury what else is said. */
-function untranslated(reference: Files, files: Files, folder: string): Problem[] {
-  const missing = [...reference].filter(([name]) => !files.has(name));
-  if (missing.length === 0) return [];
-  const names = missing.map(([name]) => name).join(', ');
-  const mend = `Translate from ${dirname(missing[0]?.[1].file ?? folder)}/, each to a file of the same name.`;
-  const where = { file: folder, line: 0, column: 0 };
-  return [problem(where, `Not translated yet, so shown in English: ${names}.`, mend, 'warning')];
 }
 
 function checkVariables(reference: Message, entry: Message & { file: string }): Problem[] {

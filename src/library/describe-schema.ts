@@ -1,4 +1,5 @@
 // Says in words what a schema allows at a place, for the mend of a problem.
+import { z } from 'zod';
 import type { $ZodType, $ZodTypes } from 'zod/v4/core';
 import type { Path } from './read-yaml.ts';
 
@@ -13,10 +14,19 @@ function unwrap(schema: $ZodType): $ZodTypes {
   return schema as $ZodTypes;
 }
 
+function mayBeNull(schema: $ZodType): boolean {
+  const def = (schema as $ZodTypes)._zod.def;
+  return (
+    def.type === 'nullable' ||
+    (wrappers.has(def.type) && mayBeNull((def as { innerType: $ZodType }).innerType))
+  );
+}
+
 /** The schemas that may stand at a path: several where a union leaves it open. */
 export function schemasAt(schema: $ZodType, path: Path): $ZodTypes[] {
   const plain = unwrap(schema);
   const def = plain._zod.def;
+  if (path.length === 0 && mayBeNull(schema)) return [...schemasAt(plain, []), z.null() as $ZodTypes];
   if (def.type === 'union') return def.options.flatMap((option) => schemasAt(option, path));
   const [step, ...rest] = path;
   if (step === undefined) return [plain];
@@ -62,17 +72,17 @@ function describeOne(schema: $ZodTypes): string {
     case 'boolean':
       return 'true or false';
     case 'enum':
-      return `one of: ${Object.values(def.entries).join(', ')}`;
+      return `one of: ${Object.values(def.entries).map(quoteMark).join(', ')}`;
     case 'literal':
       return def.values.map(String).join(' or ');
     case 'array':
-      return `a list of which each is ${describe([def.element])}`;
+      return `a list ${listed(unwrap(def.element))}`;
     case 'tuple':
       return `a list of ${def.items.length}`;
     case 'object':
       return `an entry with ${neededKeys(def.shape).join(', ') || Object.keys(def.shape).join(' or ')}`;
     case 'record':
-      return `entries of which each is ${describe([def.valueType])}`;
+      return `${describe([def.valueType])} for each of ${keysOf(schema).join(', ') || 'your own names'}`;
     case 'union':
       return describe(def.options);
     case 'null':
@@ -81,6 +91,17 @@ function describeOne(schema: $ZodTypes): string {
       return 'something else';
   }
 }
+
+/** What a list is made of: "of texts", "out of: red, green", or "in which each is …". */
+function listed(schema: $ZodTypes): string {
+  const { type } = schema._zod.def;
+  if (type === 'string' || type === 'number') return `of ${describeOne(schema).replace(/^an? /, '')}s`;
+  if (type === 'enum') return describeOne(schema).replace(/^one of/, 'out of');
+  return `in which each is ${describeOne(schema)}`;
+}
+
+/** A mark by itself would be lost among the commas of a list. */
+const quoteMark = (value: string | number) => (/^[,.]$/.test(`${value}`) ? `"${value}"` : value);
 
 function isWhole(check: { _zod: { def: unknown } }): boolean {
   return (check._zod.def as { format?: string }).format === 'safeint';

@@ -1,7 +1,7 @@
 // Turns what the schema refused into a sentence and its mend, for the loader; zod's own words are for programmers.
 import type { $ZodIssue, $ZodIssueInvalidUnion, $ZodType } from 'zod/v4/core';
 import { describe, keysAt, schemasAt } from './describe-schema.ts';
-import type { Path } from './read-yaml.ts';
+import { type Path, pointMend } from './read-yaml.ts';
 import { nearest } from './suggest.ts';
 
 export interface Explanation {
@@ -45,8 +45,10 @@ export function explainIssue(issue: $ZodIssue, schema: $ZodType, value: unknown)
     case 'too_big':
     case 'too_small':
       return wrong(`${name} does not fit: ${show(found)}.`, `${sizeMend(issue)}.`);
-    case 'invalid_type':
-      return wrong(`${name} should not be ${show(found)}.`, allowed());
+    case 'invalid_type': {
+      const comma = issue.expected === 'number' ? /^(-?\d+),(\d+)$/.exec(String(found)) : null;
+      return wrong(`${name} should not be ${show(found)}.`, comma ? pointMend(comma.slice(1)) : allowed());
+    }
     case 'custom': {
       const mend = issue.params?.mend;
       if (typeof mend === 'string') return wrong(issue.message, mend);

@@ -2,6 +2,8 @@
 import type { Path } from './read-yaml.ts';
 
 export interface Finding {
+  /** Left out for an error. */
+  level?: 'warning';
   path: Path;
   /** The name of the entry is at fault, not what stands in it. */
   atKey?: true;

@@ -53,10 +53,11 @@ export async function loadContent(folder: string, sources = readSources()): Prom
   // A file that does not load is missing to all that refer to it: those complaints would only mislead.
   const whole = !hasErrors(problems);
   if (whole) problems.push(...checkAcross(files));
-  const words = await loadWords(folder, whole ? files : null, !hasErrors(problems), await sources);
-  problems.push(...words.problems);
   const { lexicons, problems: unheard } = await loadLexicons(folder);
-  problems.push(...unheard);
+  const drafts = new Set(Object.keys(lexicons).filter((language) => lexicons[language]?.draft));
+  const sure = !hasErrors(problems);
+  const words = await loadWords(folder, whole ? files : null, sure, await sources, drafts);
+  problems.push(...words.problems, ...unheard);
   const { workshop } = files;
   const sound = workshop !== null && !hasErrors(problems);
   return {

@@ -1,6 +1,7 @@
 // Loads and checks the words of every language, for the loader.
 import { join } from 'node:path';
 import type { ContentFiles, locate } from './check-across.ts';
+import { checkTranslated } from './check-translated.ts';
 import { checkWords, type Need } from './check-words.ts';
 import type { WordFiles } from './edition.ts';
 import { lexiconFile } from './load-lexicons.ts';
@@ -26,18 +27,22 @@ export async function loadWords(
   files: ContentFiles | null,
   sound: boolean,
   sources: readonly Source[],
+  drafts: ReadonlySet<string>,
 ): Promise<{ texts: WordFiles; problems: Problem[] }> {
   const root = join(folder, 'words');
   const problems: Problem[] = [];
   const texts: Record<string, Record<string, string>> = {};
   const said = new Map<string, Map<string, FluentFile>>();
   const drawn = new Map<string, Map<string, FluentFile>>();
+  const all = new Map<string, Map<string, FluentFile>>();
   for (const language of await languagesIn(root)) {
+    all.set(language, new Map());
     const { files: read, problems: unread } = await readFolder(join(root, language), '.ftl', [lexiconFile]);
     problems.push(...unread);
     for (const { file, name, text } of read) {
       const { fluent, problems: wrong } = readFluent(file, text);
       problems.push(...wrong);
+      all.get(language)?.set(name, fluent);
       const into = name === pictures ? drawn : said;
       into.set(language, (into.get(language) ?? new Map()).set(name, fluent));
       if (name !== pictures) texts[language] = { ...texts[language], [name]: text };
@@ -50,15 +55,19 @@ export async function loadWords(
     ...checkWords({
       folder: root,
       languages: said,
+      drafts,
       needs: [...program.needs, ...(files ? needsOf(files, root) : [])],
       spoken: (key) => !sound || program.says(key),
     }),
   );
   if (drawn.size > 0) {
     problems.push(
-      ...checkWords({ folder: root, languages: drawn, needs: painter.needs, spoken: painter.says }),
+      ...checkWords({ folder: root, languages: drawn, drafts, needs: painter.needs, spoken: painter.says }),
     );
   }
+  const { en: reference = new Map(), ...others } = Object.fromEntries(all);
+  const languages = new Map(Object.entries(others));
+  problems.push(...checkTranslated({ root, reference, languages, drafts }));
   return { texts, problems };
 }
 

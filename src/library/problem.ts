@@ -23,10 +23,14 @@ export function formatProblem(problem: Problem): string {
   return `${place}  ${level === 'warning' ? 'Warning: ' : ''}${message} Mend: ${mend}`;
 }
 
-/** By file and place; errors and warnings of one place keep the order in which they were found. */
+/** By file and place; warnings before errors, so that what has to be put right stands nearest to the prompt. */
 export function sortProblems(problems: readonly Problem[]): Problem[] {
   return problems.toSorted(
-    (a, b) => (a.file < b.file ? -1 : a.file > b.file ? 1 : 0) || a.line - b.line || a.column - b.column,
+    (a, b) =>
+      Number(a.level === 'error') - Number(b.level === 'error') ||
+      (a.file < b.file ? -1 : a.file > b.file ? 1 : 0) ||
+      a.line - b.line ||
+      a.column - b.column,
   );
 }
 

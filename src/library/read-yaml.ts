@@ -1,5 +1,16 @@
 // Reads one YAML file into plain values that still know where in the file they stand; for the loader and its checks.
-import { isAlias, isMap, isScalar, isSeq, LineCounter, type Node, parseDocument, type YAMLError } from 'yaml';
+import {
+  type Document,
+  isAlias,
+  isMap,
+  isScalar,
+  isSeq,
+  LineCounter,
+  type Node,
+  parseDocument,
+  visit,
+  type YAMLError,
+} from 'yaml';
 import type { Place, Problem } from './problem.ts';
 
 export type Path = readonly PropertyKey[];
@@ -31,6 +42,10 @@ export function readYaml(file: string, text: string): { yaml: YamlFile | null; p
   if (document.contents === null) {
     return { yaml: null, problems: [problem(0, 'The file is empty.', 'Fill it in, or remove it.')] };
   }
+  const commas = decimalCommas(document).map(({ offset, number }) =>
+    problem(offset, `This number is written with a comma: ${number.join(',')}.`, pointMend(number)),
+  );
+  if (commas.length > 0) return { yaml: null, problems: commas };
   let value: unknown;
   try {
     value = document.toJS();
@@ -71,6 +86,26 @@ export function readYaml(file: string, text: string): { yaml: YamlFile | null; p
     },
     problems: [],
   };
+}
+
+/** What is right instead of a number that was written with a comma. */
+export const pointMend = (number: readonly string[]) => `Write ${number.join('.')}, with a point.`;
+
+/** Between braces a comma ends an entry: "{ centre: 0,55 }" is a centre of 0 and an entry named 55, with nothing in it. */
+function decimalCommas(document: Document): { offset: number; number: [string, string] }[] {
+  const found: { offset: number; number: [string, string] }[] = [];
+  visit(document, {
+    Map(_, map) {
+      for (const [index, { key, value }] of map.items.entries()) {
+        const before = map.items[index - 1]?.value;
+        if (!isScalar(key) || !isScalar(before) || (isScalar(value) && value.source)) continue;
+        const number: [string, string] = [String(before.source), String(key.source)];
+        if (/^-?\d+$/.test(number[0]) && /^\d+$/.test(number[1]))
+          found.push({ offset: before.range?.[0] ?? 0, number });
+      }
+    },
+  });
+  return found;
 }
 
 function sentence(error: YAMLError): string {

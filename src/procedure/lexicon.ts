@@ -11,6 +11,8 @@ const byNumber = z.record(z.string().regex(/^\d+(?:\.5)?$/, 'a whole number, or 
 
 export const lexiconSchema = z.strictObject({
   language: languageSchema,
+  /** The language is not whole yet: what it lacks is shown in English, and `check` only says so. */
+  draft: z.boolean().default(false),
   decimals: z.array(z.enum(['.', ','])).min(1),
   compounds: z.boolean().default(false),
   wholeDecimals: z.boolean().default(false),

@@ -1,4 +1,4 @@
-// One language made ready for rendering, for the renderer: which words stand under each key, with English in place of a missing file.
+// One language made ready for rendering, for the renderer: which words stand under each key, with English in place of what is missing.
 import { FluentBundle, FluentResource } from '@fluent/bundle';
 import { NUMBER } from './figures.ts';
 
@@ -14,7 +14,7 @@ export interface Wording {
 
 export const fallbackLanguage = 'en';
 
-/** English steps in only for whole files: a file that is half translated is an error of `check`. */
+/** English steps in where a language has no words; `check` lets that pass for a missing file, and for a draft. */
 export function prepareWording(language: string, words: WordFiles): Wording {
   const own = words[language] ?? {};
   const english = words[fallbackLanguage] ?? {};
@@ -22,8 +22,8 @@ export function prepareWording(language: string, words: WordFiles): Wording {
   // The English bundle holds every file, since one file may use a term of another.
   const englishBundle = language === fallbackLanguage ? null : prepareBundle(fallbackLanguage, english);
   if (englishBundle) {
-    for (const [file, text] of Object.entries(english)) {
-      if (own[file] === undefined) for (const key of keysOf(text)) bundleOf.set(key, englishBundle);
+    for (const text of Object.values(english)) {
+      for (const key of keysOf(text)) bundleOf.set(key, englishBundle);
     }
   }
   const ownBundle = prepareBundle(language, own);

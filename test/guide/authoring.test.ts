@@ -1,11 +1,13 @@
 // Puts every block of the guide for workshops that names a file into a copy of the content, and has it checked.
-import { cpSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { cpSync, mkdirSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
-import { join } from 'node:path';
+import { dirname, join } from 'node:path';
 import { afterEach, beforeEach, expect, test } from 'vitest';
 import { parse, stringify } from 'yaml';
+import { readLexicon } from '../../src/commands/interpret.ts';
 import { loadContent } from '../../src/library/load-content.ts';
 import { formatProblem } from '../../src/library/problem.ts';
+import { hear } from '../../src/measurement/hear.ts';
 import { actions, measureIds, partIds, redFlags } from '../../src/procedure/vocabulary.ts';
 
 const root = join(import.meta.dirname, '../..');
@@ -31,14 +33,14 @@ beforeEach(() => {
 afterEach(() => rmSync(folder, { recursive: true }));
 
 const read = (file: string) => readFileSync(join(folder, file), 'utf8');
-const write = (file: string, text: string) => writeFileSync(join(folder, file), text);
+function write(file: string, text: string): void {
+  mkdirSync(dirname(join(folder, file)), { recursive: true });
+  writeFileSync(join(folder, file), text);
+}
 
 function putIn({ file, where, text }: Block): void {
   if (where === null) return write(file, text);
   if (where === 'at its end') return write(file, `${read(file)}\n${text}`);
-  if (where === 'instead of what it has for these') {
-    return write(file, stringify({ ...parse(read(file)), ...parse(text) }));
-  }
   const above = /^above the stage "(.+)"$/.exec(where)?.[1];
   const line = `  - id: ${above}\n`;
   if (above === undefined || !read(file).includes(line)) throw new Error(`The guide says "${where}".`);
@@ -70,6 +72,34 @@ test('a workshop, a machine, a stage, a fault and a lexicon written as the guide
   for (const block of blocks) putIn(block);
   takePriorFromUnknown();
   expect((await errors()).filter((error) => !shipped.includes(error))).toEqual([]);
+});
+
+test.each<[string, object]>([
+  ['0,348', { kind: 'reading', value: 0.348 }],
+  ['nul komma drie vier acht', { kind: 'reading', value: 0.348 }],
+  ['ongeveer 0,35', { kind: 'reading', value: 0.35, echo: true }],
+  ['springt tussen 0,34 en 0,36', { kind: 'range', low: 0.34, high: 0.36 }],
+  ['driehonderdvijftig millivolt', { kind: 'reading', value: 0.35 }],
+  ['buiten bereik', { kind: 'overload' }],
+  ['de meter toont niets', { kind: 'no-reading' }],
+  ['klaar', { kind: 'word', word: 'done' }],
+  ['nog eens', { kind: 'word', word: 'repeat' }],
+  ['er drupt benzine', { kind: 'red-flag', flag: 'fuel-leak' }],
+  ['het gas blijft hangen', { kind: 'red-flag', flag: 'throttle-sticks' }],
+  ['er is geen rook', { kind: 'unclear' }],
+])('the Dutch lexicon of the guide hears %j', async (typed, heard) => {
+  for (const block of blocks.filter(({ file }) => file.startsWith('words/nl/'))) putIn(block);
+  const lexicons = [await readLexicon(folder, 'nl'), await readLexicon(folder, 'en')];
+  expect(hear(typed, 'V', lexicons)).toMatchObject(heard);
+});
+
+test('a draft of a language is only warned of, file by file; taken for whole it is refused', async () => {
+  for (const block of blocks.filter(({ file }) => file.startsWith('words/nl/'))) putIn(block);
+  const { problems } = await loadContent(folder);
+  const dutch = problems.filter(({ file }) => file.includes('words/nl'));
+  expect(dutch.map(({ level }) => level)).toEqual(['warning', 'warning']);
+  write('words/nl/lexicon.yaml', read('words/nl/lexicon.yaml').replace('draft: true\n', ''));
+  expect((await errors()).length).toBeGreaterThan(50);
 });
 
 test('a stage without its words is found out', async () => {

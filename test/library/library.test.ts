@@ -35,7 +35,7 @@ describe('the library', () => {
     const { hash } = before.edition.content;
     const shelf = makeShelf([hash]);
     await openLibrary(before, shelf);
-    const after = await load({ 'machines/tern.yaml': ['id: tern-200', 'id: tern-250'] });
+    const after = await load({ 'machines/tern-200.yaml': ['id: tern-200', 'id: tern-250'] });
     const library = await openLibrary(after, shelf);
     expect(library.current.content.machines['tern-200']).toBeUndefined();
     expect(library.at(hash)?.content.machines['tern-200']?.name).toBe('Tern 200');
@@ -44,7 +44,7 @@ describe('the library', () => {
   test('brings what another process has put on the shelf meanwhile', async () => {
     const shelf = makeShelf();
     const library = await openLibrary(await load(), shelf);
-    const other = await load({ 'machines/tern.yaml': ['awakeMinutes: 15', 'awakeMinutes: 20'] });
+    const other = await load({ 'machines/tern-200.yaml': ['awakeMinutes: 15', 'awakeMinutes: 20'] });
     const { hash } = other.edition.content;
     await shelf.put(hash, other.json);
     expect(library.at(hash)).toBeUndefined();

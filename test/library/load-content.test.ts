@@ -56,15 +56,15 @@ function textOf(file: string, changes: Record<string, Change>): string | undefin
 }
 
 test('a file that is not UTF-8 is named', async () => {
-  const { problems } = await loadChanged({ 'machines/tern.yaml': Buffer.from([0x6e, 0xe4, 0x0a]) });
+  const { problems } = await loadChanged({ 'machines/tern-200.yaml': Buffer.from([0x6e, 0xe4, 0x0a]) });
   expect(problems.map(formatProblem)).toEqual([
-    'machines/tern.yaml:1:1  This file is not written in UTF-8. Mend: Save it as UTF-8.',
+    'machines/tern-200.yaml:1:1  This file is not written in UTF-8. Mend: Save it as UTF-8.',
   ]);
 });
 
 test('aliases that would swell without end are refused', async () => {
   const swelling = `a: &a [x, x, x, x, x, x, x, x, x]\n${['b', 'c', 'd', 'e'].map((name, at) => `${name}: &${name} [${Array(9).fill(`*${'abcd'[at]}`).join(', ')}]`).join('\n')}\n`;
-  const { newest, problems } = await loadChanged({ 'machines/tern.yaml': swelling });
+  const { newest, problems } = await loadChanged({ 'machines/tern-200.yaml': swelling });
   expect(newest).toBeNull();
   expect(problems[0]?.mend).toBe('Write the entries out instead of repeating them by reference.');
 });
@@ -74,9 +74,9 @@ test('the same files load to the same hash, and any change to a figure or a word
     [
       {},
       {},
-      { 'machines/tern.yaml': ['tolerance: 0.01', 'tolerance: 0.012'] },
+      { 'machines/tern-200.yaml': ['tolerance: 0.01', 'tolerance: 0.012'] },
       { 'words/en/said.ftl': ['caution-hot = Some', 'caution-hot = Other'] },
-      { 'machines/tern.yaml': ['id: tern-200', '# A remark.\nid: tern-200'] },
+      { 'machines/tern-200.yaml': ['id: tern-200', '# A remark.\nid: tern-200'] },
     ].map(
       async (changes) => (await loadChanged(changes as Record<string, Change>)).newest?.edition.content.hash,
     ),

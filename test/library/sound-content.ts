@@ -122,7 +122,7 @@ const keys = [
 
 export const soundContent: Readonly<Record<string, string>> = {
   'workshop.yaml': workshop,
-  'machines/tern.yaml': machine,
+  'machines/tern-200.yaml': machine,
   'procedures/baseline.yaml': procedure,
   'faults/all.yaml': faults,
   'words/en/lexicon.yaml': lexicon('en'),

@@ -12,6 +12,19 @@ export const faultAndWorkshop: Spoilt[] = [
     ],
   },
   {
+    what: 'priors of two files that do not add up',
+    changes: {
+      'faults/all.yaml': ['complaint: 400', 'complaint: 399'],
+      'faults/our-own.yaml':
+        'faults:\n  - { id: wet-plug, row: null, layer: wiring, prior: { complaint: 4, odd-reading: 0 } }\n',
+      'words/en/ours.ftl': 'fault-wet-plug = a\nfault-wet-plug-why = b\nfault-wet-plug-remedy = c\n',
+      'words/de/ours.ftl': 'fault-wet-plug = a\nfault-wet-plug-why = b\nfault-wet-plug-remedy = c\n',
+    },
+    said: [
+      'faults/all.yaml:9:25  The complaint priors of all faults and pairs add up to 1003 of 1000: all.yaml 999, our-own.yaml 4. Mend: Take 3 away.',
+    ],
+  },
+  {
     what: 'a check of an action that there is not',
     changes: {
       'faults/all.yaml': ['check:leads', 'check:wires'],

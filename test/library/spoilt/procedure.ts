@@ -168,7 +168,7 @@ export const procedure: Spoilt[] = [
       ],
     },
     said: [
-      'machines/tern.yaml:20:3  "signal-snapped" goes by another reading, but stage "closed" of "baseline" adjusts to it. Mend: Give it limits of its own.',
+      'machines/tern-200.yaml:20:3  "signal-snapped" goes by another reading, but stage "closed" of "baseline" adjusts to it. Mend: Give it limits of its own.',
     ],
   },
   {
@@ -181,6 +181,35 @@ export const procedure: Spoilt[] = [
     },
     said: [
       'procedures/baseline.yaml:3:35  There is no other procedure "basline-2". Mend: There is no other procedure yet: add one, or take this out.',
+    ],
+  },
+  {
+    what: 'a next that passes over the start list',
+    changes: { 'procedures/baseline.yaml': ['    do: [snap]', '    next: start\n    do: [snap]'] },
+    said: [
+      'procedures/baseline.yaml:18:11  From "snap" to "start" the start list is passed over: clear. Mend: Lead to "clear" instead, or take this out.',
+    ],
+  },
+  {
+    what: 'an answer that passes over the start list',
+    changes: { 'procedures/baseline.yaml': ['{ checkOnly: worn }', '{ go: start }'] },
+    said: [
+      'procedures/baseline.yaml:8:57  From "complaint" to "start" the start list is passed over: clear. Mend: Lead to "clear" instead, or take this out.',
+    ],
+  },
+  {
+    what: 'a reading out of its limits that passes over the start list',
+    changes: { 'procedures/baseline.yaml': ['{ go: closed }', '{ go: start }'] },
+    said: [
+      'procedures/baseline.yaml:20:20  From "snap" to "start" the start list is passed over: clear. Mend: Lead to "clear" instead, or take this out.',
+    ],
+  },
+  {
+    what: 'no caution left',
+    changes: { 'procedures/baseline.yaml': ['    cautions: [hot]\n', ''] },
+    said: [
+      'procedures/baseline.yaml:3:1  Warning: No stage of this procedure shows a caution. Mend: Put "cautions: [ … ]" back to each stage where hands, fingers or fuel are at risk.',
+      'words/en/said.ftl:10:1  Warning: Nothing says "caution-hot". Mend: Take it out, or mend its name.',
     ],
   },
 ];

@@ -1,5 +1,5 @@
 // Words that are missing, misspelt, broken or never said: each with what `check` says of it, for the test of the loader.
-import type { Spoilt } from '../sound-content.ts';
+import { type Spoilt, soundContent } from '../sound-content.ts';
 
 export const words: Spoilt[] = [
   {
@@ -46,6 +46,31 @@ export const words: Spoilt[] = [
     },
     said: [
       'words/de  Warning: Not translated yet, so shown in English: more.ftl. Mend: Translate from words/en/, each to a file of the same name.',
+    ],
+  },
+  {
+    what: 'a file not translated into several languages',
+    changes: {
+      'words/en/more.ftl': 'reason-more = More.\n',
+      'words/en/said.ftl': ['caution-hot = Some words.', 'caution-hot = { reason-more }'],
+      'words/fr/said.ftl': soundContent['words/de/said.ftl']!,
+      'words/fr/lexicon.yaml': soundContent['words/de/lexicon.yaml']!.replace('language: de', 'language: fr'),
+    },
+    said: [
+      'words  Warning: Not translated yet, so shown in English: more.ftl (de, fr). Mend: Translate from words/en/, each to a file of the same name.',
+    ],
+  },
+  {
+    what: 'a draft of a language, with a few texts of a file',
+    changes: {
+      'words/fr/said.ftl': 'baseline-snap = Quelques mots.\n',
+      'words/fr/lexicon.yaml': soundContent['words/de/lexicon.yaml']!.replace(
+        'language: de',
+        'language: fr\ndraft: true',
+      ),
+    },
+    said: [
+      'words/fr/said.ftl  Warning: A draft: 54 texts are shown in English: baseline-complaint, baseline-supply, baseline-closed, baseline-clear, baseline-start, baseline-complaint-none, baseline-complaint-bad, baseline-complaint-odd and 46 more. Mend: Translate what is missing; once nothing is, take "draft: true" out of the lexicon.',
     ],
   },
   {
@@ -103,8 +128,8 @@ export const words: Spoilt[] = [
       'words/en/said.ftl': ['held =', 'old = Old.\nheld ='],
     },
     said: [
-      'words/de/said.ftl:54:1  The words for "old" are missing. Mend: Add "old = …" below this, after words/en/said.ftl:55.',
       'words/en/said.ftl:55:1  Warning: Nothing says "old". Mend: Take it out, or mend its name.',
+      'words/de/said.ftl:54:1  The words for "old" are missing. Mend: Add "old = …" below this, after words/en/said.ftl:55.',
     ],
   },
   {
@@ -177,9 +202,7 @@ export const words: Spoilt[] = [
   {
     what: 'a lexicon without a word for stop',
     changes: { 'words/de/lexicon.yaml': ['  "stop": [stop]\n', ''] },
-    said: [
-      'words/de/lexicon.yaml:4:3  "words › stop" is missing. Mend: Add "stop": a list of which each is a text.',
-    ],
+    said: ['words/de/lexicon.yaml:4:3  "words › stop" is missing. Mend: Add "stop": a list of texts.'],
   },
   {
     what: 'a lexicon with a misspelt red flag',
