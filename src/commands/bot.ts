@@ -1,8 +1,8 @@
 // `npm run bot`: starts Telegram, Discord or both, as the environment says, and ends with a code that tells why.
-import { join } from 'node:path';
 import { parseArgs } from 'node:util';
 import { openStore } from '../store/open-store.ts';
 import { StoreTrouble } from '../store/store.ts';
+import { contentFolder } from './content-folder.ts';
 import { exitCodes } from './exit-codes.ts';
 import { loadSettingsFile } from './load-settings-file.ts';
 import { makeLog } from './make-log.ts';
@@ -11,15 +11,10 @@ import { ContentTrouble, prepareConversation } from './prepare-conversation.ts';
 import { readEnvironment, type Settings } from './read-environment.ts';
 import { runBot } from './run-bot.ts';
 
-const root = join(import.meta.dirname, '..', '..');
-
 const say = (sentence: string) => void process.stderr.write(`${sentence}\n`);
 
 export async function bot(args: string[]): Promise<number> {
-  const { values } = parseArgs({
-    args,
-    options: { content: { type: 'string', default: join(root, 'content') } },
-  });
+  const { values } = parseArgs({ args, options: { content: { type: 'string' } } });
   loadSettingsFile();
   const read = readEnvironment(process.env);
   if ('mistakes' in read) {
@@ -28,7 +23,7 @@ export async function bot(args: string[]): Promise<number> {
   }
   const stopper = new AbortController();
   for (const signal of ['SIGTERM', 'SIGINT'] as const) process.once(signal, () => stopper.abort());
-  const code = await start(read.settings, values.content, stopper.signal);
+  const code = await start(read.settings, contentFolder(values.content), stopper.signal);
   // A connection that lingers must not keep a stopped program alive.
   setTimeout(() => process.exit(code), 1_000).unref();
   return code;

@@ -3,10 +3,11 @@ import type { Writable } from 'node:stream';
 import { parseArgs } from 'node:util';
 import { loadContent } from '../library/load-content.ts';
 import { formatProblem } from '../library/problem.ts';
+import { contentFolder } from './content-folder.ts';
 
 export async function check(args: string[], output: Writable): Promise<number> {
-  const { values } = parseArgs({ args, options: { content: { type: 'string', default: 'content' } } });
-  const { newest, problems } = await loadContent(values.content);
+  const { values } = parseArgs({ args, options: { content: { type: 'string' } } });
+  const { newest, problems } = await loadContent(contentFolder(values.content));
   for (const problem of problems) output.write(`${formatProblem(problem)}\n`);
   if (newest === null) {
     const errors = problems.filter((problem) => problem.level === 'error').length;

@@ -6,7 +6,9 @@ export interface CommandWords {
   options: Readonly<Record<string, string>>;
 }
 
-const content = { '--content DIR': 'the folder of content (the one that ships with the program)' };
+const content = {
+  '--content DIR': 'the folder of content (CONTENT_DIR, else the one that ships with the program)',
+};
 const data = {
   '--data DIR': 'the folder of the database (DATA_DIR, else data/); DATABASE_URL goes before it',
 };

@@ -8,21 +8,18 @@ import type { Finding } from '../../adapters/wire/finding.ts';
 import { loadContent } from '../library/load-content.ts';
 import { openStore } from '../store/open-store.ts';
 import type { Store } from '../store/store.ts';
+import { contentFolder } from './content-folder.ts';
 import { exitCodes } from './exit-codes.ts';
 import { loadSettingsFile } from './load-settings-file.ts';
 import { readEnvironment, type Settings } from './read-environment.ts';
-
-const root = join(import.meta.dirname, '..', '..');
 
 export async function doctor(
   args: string[],
   output: { write(text: string): unknown } = process.stdout,
 ): Promise<number> {
-  const { values } = parseArgs({
-    args,
-    options: { content: { type: 'string', default: join(root, 'content') } },
-  });
+  const { values } = parseArgs({ args, options: { content: { type: 'string' } } });
   loadSettingsFile();
+  const content = contentFolder(values.content);
   let wrong = 0;
   const tell = (findings: readonly Finding[]) => {
     for (const { right, what, mend } of findings) {
@@ -32,8 +29,8 @@ export async function doctor(
     }
   };
   const read = readEnvironment(process.env);
-  tell(await examineContent(values.content));
-  tell([await examineFonts(values.content)]);
+  tell(await examineContent(content));
+  tell([await examineFonts(content)]);
   if ('mistakes' in read) {
     tell(read.mistakes.map((mistake) => ({ right: false, what: `settings: ${mistake}` })));
     return exitCodes.configuration;

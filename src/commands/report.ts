@@ -11,6 +11,7 @@ import { startPainter } from '../picture/painter.ts';
 import { openStore } from '../store/open-store.ts';
 import { StoreTrouble } from '../store/store.ts';
 import { prepareWording } from '../words/wording.ts';
+import { contentFolder } from './content-folder.ts';
 import { gatherClosed, gatherEnded } from './gather-figures.ts';
 import { loadSettingsFile } from './load-settings-file.ts';
 import { type NamedFigure, nameFigures } from './name-figures.ts';
@@ -26,11 +27,12 @@ export async function report(args: string[], output: Writable): Promise<number> 
     args,
     options: {
       data: { type: 'string', default: process.env.DATA_DIR || join(root, 'data') },
-      content: { type: 'string', default: join(root, 'content') },
+      content: { type: 'string' },
       pictures: { type: 'string' },
     },
   });
-  const edition = soundOf(await loadContent(values.content));
+  const content = contentFolder(values.content);
+  const edition = soundOf(await loadContent(content));
   const numbers = await readNumbers(values.data);
   const wording = prepareWording(language, edition.words);
   const figures = nameFigures(edition.content, wording, numbers);
@@ -38,7 +40,7 @@ export async function report(args: string[], output: Writable): Promise<number> 
   output.write(`Set-ups ended: ${ended.length}. Cases closed: ${closed.length}.\n`);
   for (const { subject } of figures) output.write(`\n${tableOf(subject)}`);
   if (values.pictures === undefined) return 0;
-  const drawn = await draw(figures, values.pictures, join(values.content, 'words'));
+  const drawn = await draw(figures, values.pictures, join(content, 'words'));
   output.write(`\n${drawn.map((file) => `Picture: ${file}\n`).join('')}`);
   return drawn.length === figures.length ? 0 : 1;
 }

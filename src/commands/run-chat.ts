@@ -11,6 +11,7 @@ import { makeOutbox } from '../outbox/run-outbox.ts';
 import type { Paint } from '../outbox/send-row.ts';
 import { openStore } from '../store/open-store.ts';
 import { type Decide, type Store, StoreTrouble } from '../store/store.ts';
+import { contentFolder } from './content-folder.ts';
 import { systemLocale } from './system-locale.ts';
 import { passOnToTips, wakeTips } from './wake-tips.ts';
 
@@ -115,7 +116,7 @@ function readArguments(args: string[]) {
     options: {
       pipe: { type: 'boolean', default: false },
       data: { type: 'string', default: process.env.DATA_DIR || join(root, 'data') },
-      content: { type: 'string', default: join(root, 'content') },
+      content: { type: 'string' },
       now: { type: 'string' },
       pictures: { type: 'string' },
     },
@@ -126,7 +127,7 @@ function readArguments(args: string[]) {
   return {
     pipe: values.pipe,
     folder: values.data,
-    content: values.content,
+    content: contentFolder(values.content),
     now,
     pictures: values.pictures ?? null,
   };

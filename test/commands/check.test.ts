@@ -1,9 +1,10 @@
-import { mkdtemp, rm } from 'node:fs/promises';
+import { mkdtemp, rm, writeFile } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { Writable } from 'node:stream';
 import { expect, test } from 'vitest';
 import { check } from '../../src/commands/check.ts';
+import { contentFolder } from '../../src/commands/content-folder.ts';
 
 async function run(...args: string[]): Promise<{ status: number; printed: string }> {
   let printed = '';
@@ -23,10 +24,18 @@ test('the content that ships with the program is sound', async () => {
   expect(status).toBe(0);
 });
 
-test('a language that is not whole is one line, however many files it lacks', async () => {
-  const { printed } = await run();
-  const languages = printed.match(/^\S+\/words\/[a-z]{2}(?= {2}Warning: Not translated yet)/gm) ?? [];
-  expect(new Set(languages).size).toBe(languages.length);
+test('the folder is the one named, else by CONTENT_DIR, else by the file of settings, else the one that ships', async () => {
+  const folder = await mkdtemp(join(tmpdir(), 'settings-'));
+  try {
+    const file = join(folder, '.env');
+    expect(contentFolder(undefined, {}, file)).toBe(join(import.meta.dirname, '../../content'));
+    await writeFile(file, 'DATA_DIR=elsewhere\nCONTENT_DIR=/from/the/file\n');
+    expect(contentFolder(undefined, {}, file)).toBe('/from/the/file');
+    expect(contentFolder(undefined, { CONTENT_DIR: '/from/outside' }, file)).toBe('/from/outside');
+    expect(contentFolder('/named', { CONTENT_DIR: '/from/outside' }, file)).toBe('/named');
+  } finally {
+    await rm(folder, { recursive: true });
+  }
 });
 
 test('a folder that is not there is one line', async () => {
