@@ -3,7 +3,7 @@ import { existsSync, readFileSync } from 'node:fs';
 import { cpus, release, totalmem } from 'node:os';
 import { join } from 'node:path';
 import { pathToFileURL } from 'node:url';
-import { parseArgs } from 'node:util';
+import { readOptions, refuse } from '../read-options.ts';
 import type { BenchOptions, BenchResult } from './measure.ts';
 
 /** The goals that a file measures, and the function it exports for it. */
@@ -80,14 +80,17 @@ function printTable(results: readonly BenchResult[]): void {
   }
 }
 
-const { values } = parseArgs({
-  options: {
-    only: { type: 'string' },
-    json: { type: 'boolean', default: false },
-    quick: { type: 'boolean', default: false },
-  },
-});
+const options = {
+  only: { type: 'string' },
+  json: { type: 'boolean', default: false },
+  quick: { type: 'boolean', default: false },
+} as const;
+const usage = 'npm run bench -- [--quick] [--only G1,G4] [--json]';
+const { values } = readOptions({ options }, usage);
 const wanted = values.only === undefined ? null : new Set(values.only.toUpperCase().split(','));
+const known = files.flatMap(({ goals }) => goals);
+const strange = [...(wanted ?? [])].find((goal) => !known.includes(goal));
+if (strange !== undefined) refuse(`There is no goal ${strange}, only ${known.join(', ')}`, usage);
 const results = await measureAll(wanted, { quick: values.quick });
 if (values.json)
   process.stdout.write(`${JSON.stringify({ machine: machine(), versions: versions(), results })}\n`);

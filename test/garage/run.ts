@@ -1,7 +1,7 @@
 // `npm run garage`: plays many simulated owners against the program and prints how it went, by kind of machine.
-import { parseArgs } from 'node:util';
+import { readOptions, refuse } from '../read-options.ts';
 import { drive } from './drive.ts';
-import { faultById, faults } from './faults.ts';
+import { faults } from './faults.ts';
 import { judgeStory } from './judge.ts';
 import { openPipe } from './pipe.ts';
 import type { Engine } from './pipe-line.ts';
@@ -21,21 +21,23 @@ async function openEngine(pipe: boolean): Promise<Engine> {
 }
 
 async function main(): Promise<number> {
-  const { values } = parseArgs({
-    options: {
-      machines: { type: 'string', default: '500' },
-      seed: { type: 'string', default: '1' },
-      fault: { type: 'string' },
-      only: { type: 'string' },
-      pipe: { type: 'boolean', default: false },
-      minutes: { type: 'string', default: '0' },
-      verbose: { type: 'string' },
-      help: { type: 'boolean', default: false },
-    },
-  });
+  const options = {
+    machines: { type: 'string', default: '500' },
+    seed: { type: 'string', default: '1' },
+    fault: { type: 'string' },
+    only: { type: 'string' },
+    pipe: { type: 'boolean', default: false },
+    minutes: { type: 'string', default: '0' },
+    verbose: { type: 'string' },
+    help: { type: 'boolean', default: false },
+  } as const;
+  const { values } = readOptions({ options }, usage);
   if (values.help) {
     console.log(usage);
     return 0;
+  }
+  for (const name of ['machines', 'minutes'] as const) {
+    if (!/^\d+$/.test(values[name])) refuse(`--${name} takes a whole number, not "${values[name]}"`, usage);
   }
   const planned = plannedBy(values.fault, values.only);
   const seeds = values.verbose
@@ -73,9 +75,12 @@ async function main(): Promise<number> {
 }
 
 function plannedBy(fault: string | undefined, only: string | undefined): Plan | null {
-  if (fault) return { kind: 'faults', ids: fault.split('+').map((id) => faultById(id).id) };
+  const ids = fault?.split('+') ?? [];
+  const strange = ids.find((id) => !faults.some((known) => known.id === id));
+  if (strange !== undefined) refuse(`There is no fault "${strange}"`, usage);
+  if (fault) return { kind: 'faults', ids };
   if (only === 'right' || only === 'mis-set') return { kind: only };
-  if (only) throw new Error(`--only takes right or mis-set, not "${only}"`);
+  if (only) refuse(`--only takes right or mis-set, not "${only}"`, usage);
   return null;
 }
 

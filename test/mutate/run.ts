@@ -1,7 +1,7 @@
 // `npm run mutate -- src/desk`: breaks the code in many small ways and tells which of them no test notices.
 import { relative } from 'node:path';
-import { parseArgs } from 'node:util';
 import { Stryker } from '@stryker-mutator/core';
+import { readOptions } from '../read-options.ts';
 import { type Mutant, wasTried } from './sample.ts';
 
 const usage = 'npm run mutate -- FOLDER|FILE… [--share 0.1] [--seed 1]';
@@ -15,10 +15,11 @@ function score(name: string, mutants: readonly Mutant[]): string {
 }
 
 async function main(): Promise<number> {
-  const { values, positionals } = parseArgs({
-    options: { share: { type: 'string', default: '1' }, seed: { type: 'string', default: '1' } },
-    allowPositionals: true,
-  });
+  const options = {
+    share: { type: 'string', default: '1' },
+    seed: { type: 'string', default: '1' },
+  } as const;
+  const { values, positionals } = readOptions({ options, allowPositionals: true }, usage);
   const sample = { share: Number(values.share), seed: Number(values.seed) };
   if (
     positionals.length === 0 ||
