@@ -123,11 +123,16 @@ function routeOf(to: Destination, platforms: PlatformAdapter[], settings: Settin
       const claimed = platforms.filter((platform) => platform.hasDesk());
       return claimed.length > 0 ? claimed : platforms;
     }
-    case 'tips':
-      return platforms.filter(({ name }) =>
-        name === 'telegram' ? settings.telegram?.tipsChannel : settings.discord?.tipsChannel,
-      );
+    case 'tips': {
+      const channels = tipsChannels(settings);
+      return platforms.filter(({ name }) => channels[name]);
+    }
   }
+}
+
+/** By the name of the platform; one that has no channel takes no tips. */
+function tipsChannels({ telegram, discord }: Settings): Record<string, string | null | undefined> {
+  return { telegram: telegram?.tipsChannel, discord: discord?.tipsChannel };
 }
 
 const nameOf = (error: unknown) => (error instanceof Error ? error.name : typeof error);
