@@ -7,16 +7,7 @@ import { posterior, priorsOf } from '../../src/diagnosis/posterior.ts';
 import { type Calibration, calibrate } from '../diagnosis/calibrate.ts';
 import { shippedFaults as content } from '../diagnosis/shipped-faults.ts';
 import { createRandom } from '../garage/random.ts';
-
-export interface DiagnosisResult {
-  id: string;
-  what: string;
-  ours: number;
-  other: number | null;
-  ratio: number | null;
-  goal: string;
-  holds: boolean;
-}
+import { type BenchOptions, type BenchResult, result } from './measure.ts';
 
 /** Sixty readings as a set-up brings them: most in order, some odd, all measures. */
 function sixtyReadings(): Evidence[] {
@@ -39,50 +30,33 @@ function sixtyReadings(): Evidence[] {
   });
 }
 
-function median(values: number[]): number {
-  return values.toSorted((a, b) => a - b)[Math.floor(values.length / 2)] ?? Number.NaN;
-}
-
-function medianMs(rounds: number, work: () => unknown): number {
+function times(rounds: number, work: () => unknown): number[] {
   for (let i = 0; i < 50; i += 1) work();
-  return median(
-    Array.from({ length: rounds }, () => {
-      const start = performance.now();
-      work();
-      return performance.now() - start;
-    }),
-  );
+  return Array.from({ length: rounds }, () => {
+    const start = performance.now();
+    work();
+    return performance.now() - start;
+  });
 }
 
-export async function measureDiagnosis(options: { quick?: boolean } = {}): Promise<DiagnosisResult[]> {
+export async function measureDiagnosis(options: BenchOptions = {}): Promise<BenchResult[]> {
   const rounds = options.quick ? 100 : 400;
   const readings = sixtyReadings();
   const priors = priorsOf(content, 'odd-reading');
   const before: Weights = addWeights(...readings.slice(1).map((one) => likelihoods(content, one)));
   const latest = readings[0] as Evidence;
   const causes = content.faults.length;
-  const one = medianMs(rounds, () =>
+  const one = times(rounds, () =>
     posterior(content, priors, addWeights(before, likelihoods(content, latest))),
   );
-  const all = medianMs(rounds, () =>
+  const all = times(rounds, () =>
     posterior(content, priors, addWeights(...readings.map((reading) => likelihoods(content, reading)))),
   );
-  const result = (id: string, what: string, ours: number): DiagnosisResult => ({
-    id,
-    what,
-    ours: Number(ours.toFixed(4)),
-    other: null,
-    ratio: null,
-    goal: '< 1 ms',
-    holds: ours < 1,
-  });
+  const goal = '< 1';
+  const what = `one diagnosis update after 59 readings, ${causes} causes and ${content.pairs.length} pairs`;
   return [
-    result(
-      'G13',
-      `one diagnosis update after 59 readings, ${causes} causes and ${content.pairs.length} pairs, ms`,
-      one,
-    ),
-    result('G13-anew', `the same from all 60 readings anew, ms`, all),
+    result({ id: 'G13', what, unit: 'ms', ours: one, goal }),
+    result({ id: 'G13', what: 'the same from all 60 readings anew', unit: 'ms', ours: all, goal }),
   ];
 }
 

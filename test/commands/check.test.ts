@@ -1,21 +1,13 @@
+// Holds `check` to sound content, and to what it says of content that is not.
 import { mkdtemp, rm, writeFile } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { Writable } from 'node:stream';
 import { expect, test } from 'vitest';
 import { check } from '../../src/commands/check.ts';
 import { contentFolder } from '../../src/commands/content-folder.ts';
+import { keepPrinted } from './keep-printed.ts';
 
-async function run(...args: string[]): Promise<{ status: number; printed: string }> {
-  let printed = '';
-  const output = new Writable({
-    write(chunk, _, done) {
-      printed += chunk;
-      done();
-    },
-  });
-  return { status: await check(args, output), printed };
-}
+const run = (...args: string[]) => keepPrinted((output) => check(args, output));
 
 test('the content that ships with the program is sound', async () => {
   const { status, printed } = await run();

@@ -2,7 +2,6 @@
 import { mkdtempSync, readdirSync, readFileSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { Writable } from 'node:stream';
 import { afterEach, beforeEach, expect, test } from 'vitest';
 import type { Body, IncomingMessage } from '../../src/chat/incoming-message.ts';
 import type { OutgoingMessage } from '../../src/chat/outgoing-message.ts';
@@ -11,6 +10,7 @@ import { openStore } from '../../src/store/open-store.ts';
 import type { Store } from '../../src/store/store.ts';
 import { shippedDecide } from '../conversation/play.ts';
 import { shippedFigures } from '../conversation/ready-owner.ts';
+import { keepPrinted } from './keep-printed.ts';
 
 let folder: string;
 const minute = 60_000;
@@ -22,16 +22,7 @@ beforeEach(() => {
 });
 afterEach(() => rmSync(folder, { recursive: true }));
 
-async function run(...args: string[]): Promise<{ status: number; printed: string }> {
-  let printed = '';
-  const output = new Writable({
-    write(chunk, _, done) {
-      printed += chunk;
-      done();
-    },
-  });
-  return { status: await report(['--data', folder, ...args], output), printed };
-}
+const run = (...args: string[]) => keepPrinted((output) => report(['--data', folder, ...args], output));
 
 /** A chat on the store of the folder: every message takes a minute, and what is said to each is kept. */
 async function openChat() {

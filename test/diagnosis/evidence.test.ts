@@ -1,29 +1,19 @@
 // What evidence does to the weights: order, absence, noise, repeats, what passes and what lasts.
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import type { Evidence, Observation, Seen, Weights } from '../../src/diagnosis/evidence.ts';
+import type { Evidence, Seen, Weights } from '../../src/diagnosis/evidence.ts';
 import { hypothesesOf } from '../../src/diagnosis/hypothesis.ts';
 import { addWeights, lastingWeights, likelihoods } from '../../src/diagnosis/likelihoods.ts';
 import { posterior, priorsFromCases, priorsOf } from '../../src/diagnosis/posterior.ts';
+import { closed, value } from './at-closed-stop.ts';
 import { shippedFaults as content } from './shipped-faults.ts';
 
-const closed = (seen: Seen, more: Partial<Observation> = {}): Observation => ({
-  kind: 'observation',
-  measure: 'signal-closed-stop',
-  situation: 'closed',
-  seen,
-  expected: { low: 0.61, high: 0.63 },
-  settable: true,
-  supply: 5,
-  ...more,
-});
-const value = (volts: number): Seen => ({ kind: 'value', value: volts, resolution: 0.001 });
 const odd = priorsOf(content, 'odd-reading');
 const chance = (weights: Weights, id: string) =>
   posterior(content, odd, weights).causes.find((cause) => cause.id === id)?.probability ?? 0;
 
 const seen: fc.Arbitrary<Seen> = fc.oneof(
-  fc.double({ min: -6, max: 15, noNaN: true }).map(value),
+  fc.double({ min: -6, max: 15, noNaN: true }).map((volts) => value(volts)),
   fc.constantFrom<Seen>({ kind: 'overload' }, { kind: 'none' }),
   fc
     .tuple(fc.double({ min: 0, max: 5, noNaN: true }), fc.double({ min: 0, max: 2, noNaN: true }))

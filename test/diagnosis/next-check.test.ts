@@ -6,6 +6,7 @@ import { type Advice, nextCheck, type Situation } from '../../src/diagnosis/next
 import { plausible } from '../../src/diagnosis/plausible.ts';
 import { posterior, priorsOf } from '../../src/diagnosis/posterior.ts';
 import { tailOf, unexplained } from '../../src/diagnosis/unexplained.ts';
+import { closed, value } from './at-closed-stop.ts';
 import { shippedFaults as content } from './shipped-faults.ts';
 
 const bands = {
@@ -21,17 +22,6 @@ const usual: Situation = {
   settable: true,
 };
 
-const value = (volts: number, resolution = 0.001): Seen => ({ kind: 'value', value: volts, resolution });
-const closed = (seen: Seen, more: Partial<Observation> = {}): Observation => ({
-  kind: 'observation',
-  measure: 'signal-closed-stop',
-  situation: 'closed',
-  seen,
-  expected: { low: 0.61, high: 0.63 },
-  settable: true,
-  supply: 5,
-  ...more,
-});
 const supply = (seen: Seen) =>
   closed(seen, {
     measure: 'supply-voltage',

@@ -3,6 +3,7 @@ import { createServer, type IncomingMessage, type ServerResponse } from 'node:ht
 import type { AddressInfo } from 'node:net';
 import { type Call, type Fault, makeFaultScript } from '../faults.ts';
 import { readBody } from '../read-body.ts';
+import { spoilAnswer } from '../spoil-answer.ts';
 import { makeGateway } from './gateway.ts';
 import { makeInteractions } from './interactions.ts';
 import { makeActors } from './people.ts';
@@ -63,7 +64,7 @@ export async function startDiscord({ token = 'loopback.token', port = 0, heartbe
     const limit = path.startsWith('/channels/') ? rates.count(call.method) : null;
     if (limit?.refused) return tooMany(response, limit.refused.retryAfter, limit.refused.everywhere);
     const answer = route({ method, path, query: url.searchParams, body, files: [...files.values()] });
-    if (fault && after(fault, answer, response)) return;
+    if (fault && spoilAnswer(fault, answer.body ?? {}, response)) return;
     send(response, answer, limit?.headers);
   }
 
@@ -87,20 +88,6 @@ export async function startDiscord({ token = 'loopback.token', port = 0, heartbe
       default:
         return true;
     }
-  }
-
-  /** Whether the answer was spoilt. */
-  function after(fault: Fault, answer: Answer, response: ServerResponse): boolean {
-    if (fault.kind === 'reset') {
-      response.socket?.resetAndDestroy();
-      return true;
-    }
-    if (fault.kind !== 'half-body') return false;
-    const whole = JSON.stringify(answer.body ?? {});
-    response.writeHead(200, { 'content-type': 'application/json', 'content-length': whole.length });
-    response.write(whole.slice(0, whole.length / 2));
-    setTimeout(() => response.socket?.destroy(), 5);
-    return true;
   }
 
   await new Promise<void>((resolve) => server.listen(port, '127.0.0.1', resolve));

@@ -3,6 +3,7 @@ import { createServer, type ServerResponse } from 'node:http';
 import type { AddressInfo } from 'node:net';
 import { type Call, type Fault, makeFaultScript } from '../faults.ts';
 import { readBody } from '../read-body.ts';
+import { spoilAnswer } from '../spoil-answer.ts';
 import { makeMethods, Refusal } from './methods.ts';
 import { makeActors } from './people.ts';
 import { makeQueue } from './queue.ts';
@@ -54,7 +55,7 @@ export async function startTelegram({ token = '77:LOOPBACK', port = 0, answerWit
     if (fault && !(await before(fault, fields, response))) return;
     try {
       const result = await run(method, fields, files);
-      if (fault && after(fault, result, response)) return;
+      if (fault && spoilAnswer(fault, { ok: true, result }, response)) return;
       send(response, 200, { ok: true, result });
     } catch (error) {
       if (error instanceof Refusal) fail(response, error);
@@ -130,20 +131,6 @@ export async function startTelegram({ token = '77:LOOPBACK', port = 0, answerWit
       response.socket?.resetAndDestroy();
       return false;
     }
-    return true;
-  }
-
-  /** Whether the answer was spoilt. */
-  function after(fault: Fault, result: unknown, response: ServerResponse): boolean {
-    if (fault.kind === 'reset') {
-      response.socket?.resetAndDestroy();
-      return true;
-    }
-    if (fault.kind !== 'half-body') return false;
-    const whole = JSON.stringify({ ok: true, result });
-    response.writeHead(200, { 'content-type': 'application/json', 'content-length': whole.length });
-    response.write(whole.slice(0, whole.length / 2));
-    setTimeout(() => response.socket?.destroy(), 5);
     return true;
   }
 
