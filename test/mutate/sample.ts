@@ -86,7 +86,7 @@ function reporting({ sample }: { sample: Share }) {
 }
 reporting.inject = ['options'] as const;
 
-/** Stryker would write \\V for \\v, which is no regular expression under the flag u, and no file would load. */
+/** Stryker would write \V for \v, which is no regular expression under the flag u, and no file would load. */
 const unbreakable = {
   shouldIgnore: ({ node }: { node: { type: string; pattern?: string } }) =>
     node.type === 'RegExpLiteral' && /\\v/.test(node.pattern ?? '')
