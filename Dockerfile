@@ -11,7 +11,7 @@ ENV NODE_ENV=production \
     PORT=8080
 WORKDIR /app
 COPY --from=packages /app/node_modules ./node_modules
-COPY package.json LICENSE ./
+COPY package.json LICENSE NOTICE ./
 COPY src ./src
 COPY adapters ./adapters
 COPY content ./content
