@@ -29,25 +29,24 @@ export function nameFigures(content: Content, wording: Wording, { ended, closed 
     const own = ended.filter(({ procedure }) => procedure === id);
     if (own.length === 0) return [];
     const title = inLanguage(name, wording.language);
-    const order = stages.map((stage) => stage.id);
-    const stops = whereOwnersStop(order, own).map(withStage);
-    const times = timeByStage(order, own).map(withStage);
+    const order = stages.filter(({ ask }) => ask).map((stage) => stage.id);
+    const withName = <Row extends { stage: string }>(row: Row) => ({
+      ...row,
+      label: label(`${id}-${row.stage}-name`, {}, wording),
+    });
+    const stops = whereOwnersStop(order, own).map(withName);
+    const times = timeByStage(order, own).map(withName);
+    const titled = (key: string) => label(key, { procedure: title }, wording);
     return [
-      { file: `${id}-stops`, subject: { kind: 'stops', title: `${title}: where owners stop`, rows: stops } },
-      { file: `${id}-times`, subject: { kind: 'times', title: `${title}: time by stage`, rows: times } },
+      { file: `${id}-stops`, subject: { kind: 'stops', title: titled('report-stops'), rows: stops } },
+      { file: `${id}-times`, subject: { kind: 'times', title: titled('report-times'), rows: times } },
     ];
   });
   const { months, rows } = causesByMonth(closed);
   const causes = rows.map(({ cause, counts }) => ({ label: causeIn(content, wording, cause), counts }));
-  const title = 'Causes found, by month';
+  const title = label('report-causes', {}, wording);
   return [...figures, { file: 'causes', subject: { kind: 'months', title, months, rows: causes } }];
 }
-
-/** Stages go by their ids, as in the desk's /jump: their words are whole instructions. */
-const withStage = <Row extends { stage: string }>(row: Row) => ({
-  ...row,
-  label: row.stage.replaceAll('-', ' '),
-});
 
 /** Of a cause that content does not know, the words in which staff wrote it. */
 function causeIn({ faults }: Content, wording: Wording, cause: string): string {

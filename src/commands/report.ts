@@ -10,15 +10,14 @@ import type { WorkshopFigureSubject } from '../picture/draw-workshop.ts';
 import { startPainter } from '../picture/painter.ts';
 import { openStore } from '../store/open-store.ts';
 import { StoreTrouble } from '../store/store.ts';
-import { prepareWording } from '../words/wording.ts';
+import { label } from '../words/render.ts';
+import { prepareWording, type Wording } from '../words/wording.ts';
 import { contentFolder } from './content-folder.ts';
 import { gatherClosed, gatherEnded } from './gather-figures.ts';
 import { loadSettingsFile } from './load-settings-file.ts';
 import { type NamedFigure, nameFigures } from './name-figures.ts';
 
 const root = join(import.meta.dirname, '..', '..');
-/** As all that is said on the command line. */
-const language = 'en';
 
 export async function report(args: string[], output: Writable): Promise<number> {
   // The bot's database is named there.
@@ -34,14 +33,14 @@ export async function report(args: string[], output: Writable): Promise<number> 
   const content = contentFolder(values.content);
   const edition = soundOf(await loadContent(content));
   const numbers = await readNumbers(values.data);
-  const wording = prepareWording(language, edition.words);
+  const wording = prepareWording(edition.content.workshop.language, edition.words);
   const figures = nameFigures(edition.content, wording, numbers);
   const { ended, closed } = numbers;
-  output.write(`Set-ups ended: ${ended.length}. Cases closed: ${closed.length}.\n`);
-  for (const { subject } of figures) output.write(`\n${tableOf(subject)}`);
+  output.write(`${label('report-counts', { ended: ended.length, closed: closed.length }, wording)}\n`);
+  for (const { subject } of figures) output.write(`\n${tableOf(subject, wording)}`);
   if (values.pictures === undefined) return 0;
-  const drawn = await draw(figures, values.pictures, join(content, 'words'));
-  output.write(`\n${drawn.map((file) => `Picture: ${file}\n`).join('')}`);
+  const drawn = await draw(figures, values.pictures, wording.language, join(content, 'words'));
+  output.write(`\n${drawn.map((file) => `${label('report-picture', { file }, wording)}\n`).join('')}`);
   return drawn.length === figures.length ? 0 : 1;
 }
 
@@ -67,8 +66,11 @@ async function readNumbers(folder: string) {
   }
 }
 
-function tableOf(subject: WorkshopFigureSubject): string {
-  const rows = subject.rows.length === 0 ? [['nothing yet']] : [headOf(subject), ...cellsOf(subject)];
+function tableOf(subject: WorkshopFigureSubject, wording: Wording): string {
+  const rows =
+    subject.rows.length === 0
+      ? [[label('report-nothing', {}, wording)]]
+      : [headOf(subject, wording), ...cellsOf(subject)];
   const widths = (rows[0] ?? []).map((_, at) => Math.max(...rows.map((row) => row[at]?.length ?? 0)));
   const pad = (cell: string, at: number) =>
     at === 0 ? cell.padEnd(widths[0] ?? 0) : cell.padStart(widths[at] ?? 0);
@@ -76,14 +78,20 @@ function tableOf(subject: WorkshopFigureSubject): string {
   return [subject.title, ...lines, ''].join('\n');
 }
 
-function headOf(subject: WorkshopFigureSubject): string[] {
+function headOf(subject: WorkshopFigureSubject, wording: Wording): string[] {
+  const said = (...keys: string[]) => keys.map((key) => label(key, {}, wording));
   switch (subject.kind) {
     case 'stops':
-      return ['stage', 'came to it', 'stopped there'];
+      return said('report-head-stage', 'report-head-reached', 'report-head-stopped');
     case 'times':
-      return ['stage', 'a quarter took at most', 'half', 'three quarters (min)'];
+      return said(
+        'report-head-stage',
+        'report-head-quarter',
+        'report-head-half',
+        'report-head-three-quarters',
+      );
     case 'months':
-      return ['cause', ...subject.months];
+      return [...said('report-head-cause'), ...subject.months];
   }
 }
 
@@ -102,7 +110,12 @@ function cellsOf(subject: WorkshopFigureSubject): string[][] {
 }
 
 /** The files that were drawn; standard error has why one was not. */
-async function draw(figures: readonly NamedFigure[], folder: string, words: string): Promise<string[]> {
+async function draw(
+  figures: readonly NamedFigure[],
+  folder: string,
+  language: string,
+  words: string,
+): Promise<string[]> {
   await mkdir(folder, { recursive: true });
   const painter = startPainter({ words, log: (why) => process.stderr.write(`${why}\n`) });
   const files: string[] = [];

@@ -2,8 +2,8 @@
 
 import type { CauseFact, Line } from '../chat/facts.ts';
 import type { Case } from '../desk/case.ts';
-import { inLanguage } from '../procedure/localised.ts';
 import { firstName, machineLines, whoLines } from './desk-machine.ts';
+import { cautionName, forDesk, machineName, noteName, stageName } from './desk-names.ts';
 import { showPictures } from './desk-pictures.ts';
 import { readingLines, trialLines } from './desk-readings.ts';
 import { ownerName } from './desk-relay.ts';
@@ -24,7 +24,7 @@ export function showCard(turn: Turn, one: Case): void {
     ...headLines(turn, one),
     line(''),
     ...(bench ? setUpLines(turn, bench, causes) : noSetUp(turn, one)),
-    ...footLines(one),
+    ...footLines(turn, one),
   ];
   const buttons = seatButtons(one);
   const face = sumOf(JSON.stringify([lines, buttons]));
@@ -83,14 +83,18 @@ function setUpLines(turn: Turn, bench: Bench, causes: CauseFact[]): Line[] {
       ...causes.slice(0, 1).map(({ id }) => line(`fault-${id}-why`)),
     ]),
     ...(acknowledged.length > 0
-      ? [line(''), line('desk-cautions', { cautions: acknowledged.join(', ') })]
+      ? [
+          line(''),
+          line('desk-cautions', {
+            cautions: acknowledged.map((one) => forDesk(turn, cautionName(one))).join(', '),
+          }),
+        ]
       : []),
   ];
 }
 
 function noSetUp(turn: Turn, one: Case): Line[] {
   const { about } = one;
-  const machine = about && turn.scene.current.machines[about.machine];
   return [
     line('desk-no-set-up-open'),
     line(''),
@@ -98,7 +102,7 @@ function noSetUp(turn: Turn, one: Case): Line[] {
     ...(about
       ? [
           line('desk-about', {
-            machine: machine ? inLanguage(machine.name, turn.scene.current.workshop.language) : about.machine,
+            machine: machineName(turn.scene.current, about.machine),
             code: about.code,
           }),
         ]
@@ -118,17 +122,27 @@ function causesOf(bench: Bench): CauseFact[] {
   return desksCauses(beliefOf(bench)).slice(0, causesShown);
 }
 
-function footLines(one: Case): Line[] {
+function footLines(turn: Turn, one: Case): Line[] {
+  const { state } = turn;
   const remarks = one.history.filter(
     ({ what }) => what === 'remark' || what === 'accepted' || what === 'cleared',
   );
   return [
     line(''),
     line('desk-reason', { reason: line(`reason-${one.reason}`) }),
-    ...(one.goTo === null ? [] : [line('desk-goes-on-at', { stage: one.goTo })]),
-    ...remarks
-      .slice(-4)
-      .map(({ by, what, note }) => line(`desk-history-${what}`, { name: by ?? '', note: note ?? '' })),
+    ...(one.goTo === null
+      ? []
+      : [
+          line('desk-goes-on-at', {
+            stage: state.setUp ? stageName(state.setUp.procedure, one.goTo) : one.goTo,
+          }),
+        ]),
+    ...remarks.slice(-4).map(({ by, what, note }) =>
+      line(`desk-history-${what}`, {
+        name: by ?? '',
+        note: noteName(turn.scene.current, one.about?.procedure ?? null, what, note ?? ''),
+      }),
+    ),
     ...(one.job === null ? [] : [line('desk-job', { job: one.job })]),
   ];
 }

@@ -3,8 +3,9 @@ import type { Facts, Line } from '../chat/facts.ts';
 import { type Archive, type CaseListing, findIn, type RecordListing } from '../desk/listing.ts';
 import { dayOf, tellTime } from '../desk/opening-hours.ts';
 import { quoteName } from '../desk/quote.ts';
-import type { Workshop } from '../procedure/workshop.ts';
+import type { Content } from '../procedure/content.ts';
 import type { CaseRecord } from './case-record.ts';
+import { machineName } from './desk-names.ts';
 import { jsonLine, recordLines } from './desk-record.ts';
 import type { DeskScene } from './hear-desk.ts';
 import { line, type Message } from './say.ts';
@@ -16,7 +17,7 @@ export function casesLines({ openCases, current, now }: DeskScene): Line[] {
   const waiting = openCases.filter(({ state }) => state === 'waiting');
   const taken = openCases.filter(({ state }) => state === 'taken');
   if (waiting.length + taken.length === 0) return [line('desk-list-none')];
-  const lineOf = (one: CaseListing) => caseLine(one, current.workshop, now);
+  const lineOf = (one: CaseListing) => caseLine(one, current, now);
   return [
     ...(waiting.length === 0
       ? []
@@ -25,12 +26,13 @@ export function casesLines({ openCases, current, now }: DeskScene): Line[] {
   ];
 }
 
-function caseLine(one: CaseListing, workshop: Workshop, now: number | null): Line {
+function caseLine(one: CaseListing, content: Content, now: number | null): Line {
+  const { workshop } = content;
   const { owner, machine, code } = one.body as CaseRecord;
   return line('desk-list-case', {
     id: one.id,
     name: quoteName(owner.name, owner.person),
-    machine: machine ?? '-',
+    machine: machine === null ? '-' : machineName(content, machine),
     code: code ?? '-',
     reason: line(`reason-${one.reason}`),
     since: tellTime(workshop, one.openedAt, now),
@@ -41,34 +43,34 @@ function caseLine(one: CaseListing, workshop: Workshop, now: number | null): Lin
   });
 }
 
-export function findLines(archive: Archive, text: string, workshop: Workshop): Message {
+export function findLines(archive: Archive, text: string, content: Content): Message {
   const { cases, records } = findIn(archive, text);
   if (cases.length + records.length === 0) {
     return { lines: [line('desk-found-none', { text: quoteName(text, '-') })] };
   }
   const lines = [
-    ...cases.slice(0, shown).map((one) => caseLine(one, workshop, null)),
-    ...records.slice(0, shown).map((one) => recordLine(one, workshop)),
+    ...cases.slice(0, shown).map((one) => caseLine(one, content, null)),
+    ...records.slice(0, shown).map((one) => recordLine(one, content)),
   ];
   const ids = [...cases.map(({ id }) => id), ...records.map(({ code }) => code)].slice(0, shown);
   return { lines, buttons: ids.map((id) => ({ id: `record:${id}`, label: id })) };
 }
 
-function recordLine({ code, machine, result, at }: RecordListing, workshop: Workshop): Line {
+function recordLine({ code, machine, result, at }: RecordListing, content: Content): Line {
   return line('desk-found-record', {
     code,
-    machine,
+    machine: machineName(content, machine),
     result: line(`desk-result-record-${result}`),
-    when: tellTime(workshop, at, null),
+    when: tellTime(content.workshop, at, null),
   });
 }
 
 /** By the case's number or the record's code; with "json" as data. */
-export function recordOf({ cases, records }: Archive, rest: string, workshop: Workshop): Line[] {
+export function recordOf({ cases, records }: Archive, rest: string, content: Content): Line[] {
   const [id = '', form = ''] = rest.trim().split(/\s+/u);
   const asData = form.toLowerCase() === 'json';
   const one = cases.find((found) => found.id === id);
-  if (one) return asData ? [jsonLine(one.body)] : recordLines(one.body as CaseRecord, workshop);
+  if (one) return asData ? [jsonLine(one.body)] : recordLines(one.body as CaseRecord, content);
   const record = records.find(({ code }) => code === id.toUpperCase());
   if (record) {
     const { at, code, procedure, machine, result, body } = record;
@@ -76,7 +78,7 @@ export function recordOf({ cases, records }: Archive, rest: string, workshop: Wo
       return [
         jsonLine({ code, at: new Date(at).toISOString(), procedure, machine, result, ...(body as Facts) }),
       ];
-    return [recordLine(record, workshop), ...((body as Facts).lines ?? [])];
+    return [recordLine(record, content), ...((body as Facts).lines ?? [])];
   }
   return [line('desk-found-none', { text: quoteName(id, '-') })];
 }
@@ -99,6 +101,6 @@ export function summaryLines(
   if (waiting.length + taken.length + ended + done === 0) return [];
   return [
     line('desk-summary', { waiting: waiting.length, taken: taken.length, ended, done }),
-    ...[...waiting, ...taken].map((one) => caseLine(one, workshop, now)),
+    ...[...waiting, ...taken].map((one) => caseLine(one, current, now)),
   ];
 }

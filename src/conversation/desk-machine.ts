@@ -1,7 +1,9 @@
 // How the machine stands, for the first lines of a case's card: whether it may be ridden, and what is open, loose or live.
 import type { Line } from '../chat/facts.ts';
 import { inLanguage } from '../procedure/localised.ts';
+import { sectionOf } from '../procedure/procedure.ts';
 import { applies } from './circumstances.ts';
+import { stageName } from './desk-names.ts';
 import { isRideable } from './rig.ts';
 import { line } from './say.ts';
 import { tellDeskWhen } from './tell-when.ts';
@@ -43,15 +45,13 @@ export function machineLines(turn: Turn, bench: Bench): Line[] {
 }
 
 export function whoLines(turn: Turn, bench: Bench, name: string): Line[] {
-  const { setUp, procedure, machine, stage } = bench;
+  const { setUp, machine } = bench;
   const { language } = turn.scene.current.workshop;
   return [
     line('desk-who', { name: firstName(name), platform: turn.state.owner.platform }),
     line('desk-where', {
       machine: inLanguage(machine.name, language),
-      stage: stage.id.replaceAll('-', ' '),
-      step: procedure.stages.indexOf(stage) + 1,
-      steps: procedure.stages.length,
+      at: whereLine(bench),
       since: tellDeskWhen(turn, setUp.startedAt),
       code: setUp.code,
     }),
@@ -60,18 +60,26 @@ export function whoLines(turn: Turn, bench: Bench, name: string): Line[] {
   ];
 }
 
+/** Its stage, and how far through the job that is. */
+function whereLine({ procedure, stage }: Bench): Line {
+  const section = sectionOf(procedure, stage);
+  const name = stageName(procedure.id, stage.id);
+  if (section === null) return line('desk-at', { stage: name });
+  return line('desk-at-part', { stage: name, part: section.part, parts: section.parts });
+}
+
 export const firstName = (name: string): string => name.split(' ')[0] ?? name;
 
 /** The complaint always, and every other answer that was not the ordinary one. */
 function answerLines({ setUp, procedure }: Bench): Line[] {
-  return procedure.stages.flatMap(({ ask }) => {
+  return procedure.stages.flatMap(({ id, ask }) => {
     if (!ask || !('question' in ask)) return [];
     const given = setUp.answers[ask.question];
     const isOrdinary = given === ask.answers[0]?.id && ask.question !== 'complaint';
     if (given === undefined || isOrdinary) return [];
     return [
       line('desk-answer', {
-        question: ask.question.replaceAll('-', ' '),
+        question: stageName(procedure.id, id),
         answer: line(`${procedure.id}-${ask.question}-${given}`),
       }),
     ];

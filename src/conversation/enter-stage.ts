@@ -1,6 +1,6 @@
 // Goes to a stage: passes over what does not apply, shows its cautions first, then says what to do and asks; the spine of every procedure.
 import type { PictureRequest } from '../chat/outgoing-message.ts';
-import { type Stage, stageAfter, stageBelow, stageOf } from '../procedure/procedure.ts';
+import { type Stage, sectionOf, stageAfter, stageBelow, stageOf } from '../procedure/procedure.ts';
 import { askStage } from './ask-stage.ts';
 import { applies } from './circumstances.ts';
 import { endSetUp } from './end-set-up.ts';
@@ -80,8 +80,22 @@ function openStartItemBefore(turn: Turn, wanted: Stage): Stage | undefined {
   return list.find((stage) => applies(bench, stage) && bench.setUp.passed[stage.id] === undefined);
 }
 
+/** Whoever comes to a part of the job for the first time is told how far that is. */
+function tellPart(turn: Turn, { procedure, setUp }: Bench, stage: Stage): void {
+  const section = sectionOf(procedure, stage);
+  if (section === null) return;
+  const been = setUp.been.some((id) => {
+    const before = stageOf(procedure, id);
+    return before !== undefined && sectionOf(procedure, before)?.id === section.id;
+  });
+  if (been) return;
+  const { id, part, parts } = section;
+  carry(turn, [line('part-begins', { part, parts, name: line(`${procedure.id}-section-${id}`) }), line('')]);
+}
+
 function arriveAt(turn: Turn, bench: Bench, stage: Stage, besides: readonly string[]): void {
   const { setUp } = bench;
+  tellPart(turn, bench, stage);
   setUp.stage = stage.id;
   setUp.loop = null;
   setUp.heard = null;

@@ -130,10 +130,10 @@ function act(turn: DeskTurn, { name, rest }: Command): void {
       return say(turn, { lines: casesLines(scene) });
     case 'find':
       if (!scene.archive) return needArchive(turn);
-      return say(turn, findLines(scene.archive, rest, workshop));
+      return say(turn, findLines(scene.archive, rest, scene.current));
     case 'record':
       if (!scene.archive) return needArchive(turn);
-      return say(turn, { lines: recordOf(scene.archive, rest, workshop) });
+      return say(turn, { lines: recordOf(scene.archive, rest, scene.current) });
     case 'closed': {
       state.closedOn = dayOf(workshop, scene.now);
       const at = opensNext(workshop, scene.now, state.closedOn);

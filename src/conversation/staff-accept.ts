@@ -5,7 +5,7 @@ import { unitOf, unitSaid } from './fill-in.ts';
 import { readingKey } from './limits.ts';
 import { line } from './say.ts';
 import { answer, hasSetUp, holds, isClear, type Seat } from './seat.ts';
-import { measureNamed } from './staff-ask-for.ts';
+import { measureById } from './staff-ask-for.ts';
 import { type Bench, benchOf } from './turn.ts';
 
 interface Latest {
@@ -23,7 +23,7 @@ export function acceptValue(seat: Seat, rest: string): void {
   const bench = benchOf(seat.turn);
   const { setUp, stage } = bench;
   const [first = '', ...others] = rest.trim().split(/\s+/u);
-  const named = first === '' ? null : measureNamed(first);
+  const named = measureById(first);
   const reason = (named === null ? rest : others.join(' ')).trim();
   if (reason === '') return answer(seat, line('desk-accept-reason'));
   // What is still loose will move when it is fixed.

@@ -1,18 +1,20 @@
 // A member of the desk has the program ask the owner for a measure; what guards a reading guards this one too.
 import { enter } from '../desk/case.ts';
+import { foldPhrase } from '../measurement/hear-fold.ts';
 import { type Measure, measureIds, measures } from '../procedure/vocabulary.ts';
 import { nameOfReading } from './desk-judge.ts';
+import { named } from './desk-names.ts';
 import { limitsFor } from './limits.ts';
 import { line } from './say.ts';
 import { answer, hasSetUp, holds, isClear, type Seat, tell } from './seat.ts';
 import { sayAsked } from './staff-ask.ts';
 import type { Asked } from './state.ts';
-import { type Bench, benchOf } from './turn.ts';
+import { type Bench, benchOf, type Turn } from './turn.ts';
 
 export function askMeasure(seat: Seat, rest: string): void {
   if (!holds(seat) || !hasSetUp(seat) || !isClear(seat)) return;
   const bench = benchOf(seat.turn);
-  const measure = rest.trim() === '' ? null : measureNamed(rest);
+  const measure = measureNamed(seat.turn, rest);
   if (measure === null || !askable(measure)) {
     const key =
       rest.trim() === '' ? 'desk-ask-which' : measure === null ? 'desk-ask-unknown' : 'desk-ask-running';
@@ -35,13 +37,15 @@ export function askMeasure(seat: Seat, rest: string): void {
   answer(seat, line('desk-asked', { measure: nameOfReading(measure, asked.situation) }));
 }
 
-/** "idle", "signal-idle", "closed stop": the one measure that is meant; null where none is, or several. */
-export function measureNamed(words: string): Measure | null {
-  const said = words.trim().toLowerCase().replaceAll(/\s+/gu, '-');
-  const exact = measureIds.find((id) => id === said || id === `signal-${said}`);
-  if (exact) return exact;
-  const holding = measureIds.filter((id) => said !== '' && id.includes(said));
-  return holding.length === 1 ? (holding[0] ?? null) : null;
+/** "idle", "signal-idle", "closed stop", or what the desk calls it: the one measure that is meant; null where none is, or several. */
+function measureNamed(turn: Turn, words: string): Measure | null {
+  return measureById(words) ?? named(turn, words, measureIds, (id) => line(`measure-${id}`));
+}
+
+/** "signal-idle", "idle". */
+export function measureById(words: string): Measure | null {
+  const said = foldPhrase(words).replaceAll(' ', '-');
+  return measureIds.find((id) => id === said || id === `signal-${said}`) ?? null;
 }
 
 /** A sweep has a stage of its own; a running engine comes after the start list and no other way. */

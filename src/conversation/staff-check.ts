@@ -3,6 +3,7 @@ import { enter } from '../desk/case.ts';
 import type { Check } from '../procedure/fault.ts';
 import type { Measure } from '../procedure/vocabulary.ts';
 import { awaitedOf } from './awaited.ts';
+import { checkName, named } from './desk-names.ts';
 import { line } from './say.ts';
 import { answer, hasSetUp, holds, isClear, type Seat, tell } from './seat.ts';
 import { sayAsked } from './staff-ask.ts';
@@ -14,13 +15,14 @@ export function sendCheck(seat: Seat, rest: string): void {
   if (!holds(seat) || !hasSetUp(seat) || !isClear(seat)) return;
   const bench = benchOf(seat.turn);
   const offered = bench.content.faults.checks.filter((check) => isForOwner(bench, check));
-  const wanted = rest.trim().toLowerCase().replaceAll(/\s+/gu, '-');
+  const ids = offered.map(({ id }) => id);
+  const wanted = named(seat.turn, rest, ids, checkName);
   const check = offered.find(({ id }) => id === wanted);
   const asked = check && askedBy(bench, check, seat.member.name);
   if (!asked) {
     return tell(seat, {
-      lines: [line(wanted === '' ? 'desk-check-which' : 'desk-check-unknown')],
-      buttons: offered.map(({ id }) => ({ id: `check:${id}`, label: id.replaceAll('-', ' ') })),
+      lines: [line(rest.trim() === '' ? 'desk-check-which' : 'desk-check-unknown')],
+      buttons: ids.map((id) => ({ id: `check:${id}`, label: checkName(id) })),
     });
   }
   bench.setUp.asked = asked;

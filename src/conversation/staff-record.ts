@@ -7,7 +7,7 @@ export function showRecord(seat: Seat, rest: string): void {
   const { turn, one } = seat;
   const record = caseRecord(turn, one);
   if (rest.trim().toLowerCase() !== 'json') {
-    return answer(seat, ...recordLines(record, turn.scene.current.workshop));
+    return answer(seat, ...recordLines(record, turn.scene.current));
   }
   const table = turn.scene.readings.filter(({ setUp }) => record.code === null || setUp === record.code);
   answer(seat, jsonLine({ ...record, table }));

@@ -2,7 +2,7 @@
 
 import type { SteeringWord } from '../measurement/heard.ts';
 import { inLanguage } from '../procedure/localised.ts';
-import { stageOf } from '../procedure/procedure.ts';
+import { sectionOf, stageOf } from '../procedure/procedure.ts';
 import { choose } from './answer.ts';
 import { askBack } from './ask-back.ts';
 import { callPerson } from './call-person.ts';
@@ -42,15 +42,20 @@ export function steer(turn: Turn, word: SteeringWord): void {
   }
 }
 
-/** Which stage of how many, then the stage again. */
+/** How far through the job, then the stage again. */
 function where(turn: Turn): void {
   const { procedure, machine, stage } = benchOf(turn);
+  const name = inLanguage(machine.name, turn.state.language);
+  const section = sectionOf(procedure, stage);
   carry(turn, [
-    line('where', {
-      machine: inLanguage(machine.name, turn.state.language),
-      step: procedure.stages.indexOf(stage) + 1,
-      steps: procedure.stages.length,
-    }),
+    section === null
+      ? line('where-plain', { machine: name })
+      : line('where', {
+          machine: name,
+          part: section.part,
+          parts: section.parts,
+          name: line(`${procedure.id}-section-${section.id}`),
+        }),
   ]);
   sayAgain(turn);
 }

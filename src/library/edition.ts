@@ -32,7 +32,7 @@ export function readEdition(hash: string, json: string): Edition {
 
 /**
  * The words for a set-up that is pinned to an older edition: the newest, since the program may say more by now, but each
- * procedure's own file, named after it, as it was, since stages may have gone or changed.
+ * procedure's own file, named after it, as it was, since stages may have gone or changed. What that says not yet, the newest says.
  */
 export function wordsFor(pinned: Edition, newest: Edition): WordFiles {
   if (pinned.content.hash === newest.content.hash) return newest.words;
@@ -40,8 +40,19 @@ export function wordsFor(pinned: Edition, newest: Edition): WordFiles {
   const languages = new Set([...Object.keys(newest.words), ...Object.keys(pinned.words)]);
   return Object.fromEntries(
     [...languages].map((language) => {
+      const now = newest.words[language] ?? {};
       const kept = Object.entries(pinned.words[language] ?? {}).filter(([file]) => own(file));
-      return [language, { ...newest.words[language], ...Object.fromEntries(kept) }];
+      const whole = kept.map(([file, text]) => [file, withMissing(text, now[file] ?? '')]);
+      return [language, { ...now, ...Object.fromEntries(whole) }];
     }),
   );
+}
+
+/** The words of a file, and those of a newer one whose keys it lacks. */
+function withMissing(text: string, newer: string): string {
+  const keyOf = (entry: string) => /^-?[a-zA-Z][\w-]*(?=\s*=)/u.exec(entry)?.[0];
+  const entriesOf = (file: string) => file.split(/^(?=\S)/mu).filter((entry) => keyOf(entry) !== undefined);
+  const known = new Set(entriesOf(text).map(keyOf));
+  const missing = entriesOf(newer).filter((entry) => !known.has(keyOf(entry)));
+  return missing.length === 0 ? text : `${text.trimEnd()}\n${missing.join('')}`;
 }

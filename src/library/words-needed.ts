@@ -34,6 +34,26 @@ function wordsOfStage(procedure: string, stage: Stage, path: Path): ContentNeed[
   const answers = ask && 'question' in ask ? ask.answers : [];
   return [
     own,
+    ...(ask
+      ? [
+          {
+            key: `${procedure}-${stage.id}-name`,
+            path: [...path, 'id'],
+            who: `the name of ${who}`,
+            given: [],
+          },
+        ]
+      : []),
+    ...(stage.section === undefined
+      ? []
+      : [
+          {
+            key: `${procedure}-section-${stage.section}`,
+            path: [...path, 'section'],
+            who: `section "${stage.section}"`,
+            given: [],
+          },
+        ]),
     ...wordsOfActions(stage.do, [...path, 'do']),
     ...wordsOfActions([stage.adjust?.free ?? [], stage.adjust?.fix ?? []].flat(), [...path, 'adjust']),
     ...answers.flatMap((answer, index): ContentNeed[] => {
@@ -68,12 +88,14 @@ function wordsOfOutcome(outcome: Stage['failing'], path: Path, who: string): Con
 }
 
 function wordsOfCautions(cautions: readonly string[], path: Path): ContentNeed[] {
-  return cautions.map((id, index) => ({
-    key: `caution-${id}`,
-    path: [...path, index],
-    who: `caution "${id}"`,
-    given: [],
-  }));
+  return cautions.flatMap((id, index) =>
+    [`caution-${id}`, `caution-${id}-name`].map((key) => ({
+      key,
+      path: [...path, index],
+      who: `caution "${id}"`,
+      given: [],
+    })),
+  );
 }
 
 function wordsOfActions(doing: readonly string[], path: Path): ContentNeed[] {

@@ -210,7 +210,11 @@ export function wordsOfFaults(content: FaultContent): string[] {
       `fault-${fault}-why`,
       `fault-${fault}-remedy`,
     ]),
-    ...content.checks.flatMap((check) => [`check-${check.id}`, ...answersOf(content, check)]),
+    ...content.checks.flatMap((check) => [
+      `check-${check.id}`,
+      `check-${check.id}-name`,
+      ...answersOf(content, check),
+    ]),
     ...callReasons.map((reason) => `call-${reason}`),
   ];
 }

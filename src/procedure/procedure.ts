@@ -54,6 +54,8 @@ const adjustSchema = z.strictObject({
 
 const stageSchema = z.strictObject({
   id: idSchema,
+  /** A part of the job begins here, as owners are told it. */
+  section: idSchema.optional(),
   /** All of these must hold, else the stage is passed over. */
   when: z.array(conditionSchema).default([]),
   cautions: z.array(idSchema).default([]),
@@ -90,6 +92,18 @@ export type Outcome = z.infer<typeof outcomeSchema>;
 
 export function stageOf(procedure: Procedure, id: string): Stage | undefined {
   return procedure.stages.find((stage) => stage.id === id);
+}
+
+/** Which part of the job a stage belongs to, and which of how many that is; null where the procedure tells of none. */
+export function sectionOf(
+  procedure: Procedure,
+  stage: Stage,
+): { id: string; part: number; parts: number } | null {
+  const { stages } = procedure;
+  const sections = stages.flatMap(({ section }) => section ?? []);
+  const begun = stages.slice(0, stages.indexOf(stage) + 1).flatMap(({ section }) => section ?? []);
+  const id = begun.at(-1);
+  return id === undefined ? null : { id, part: begun.length, parts: sections.length };
 }
 
 /** The stage that stands after this one when nothing else is said; null after the last. */

@@ -118,13 +118,13 @@ test('where owners stopped, how long it took them and which cause the desk found
   expect(printed.split('Picture: ')[0]).toBe(`Set-ups ended: 4. Cases closed: 1.
 
 Throttle sensor: where owners stop
-  stage          came to it  stopped there
-  supply                  4              1
-  as found idle           3              3
+  stage           came to it  stopped there
+  Supply                   4              1
+  As found: idle           3              3
 
 Throttle sensor: time by stage
   stage    a quarter took at most  half  three quarters (min)
-  battery                     7.0   7.0                   7.0
+  Battery                     7.0   7.0                   7.0
 
 Causes found, by month
   cause                     2026-01

@@ -88,6 +88,18 @@ describe('the words of a pinned set-up', () => {
     });
   });
 
+  test('are filled up where a procedure says more by now', () => {
+    const before = edition(['baseline'], {
+      en: { 'baseline.ftl': 'a = old\n    more of it\n# said\nb = old\n' },
+    });
+    const after = edition(['baseline'], {
+      en: { 'baseline.ftl': 'a = new\na-name = A\nb = new\nb-name = B\n  and C\n' },
+    });
+    expect(wordsFor(before, after).en?.['baseline.ftl']).toBe(
+      'a = old\n    more of it\n# said\nb = old\na-name = A\nb-name = B\n  and C\n',
+    );
+  });
+
   test('are the newest where it is pinned to that', () => {
     expect(wordsFor(newest, newest)).toBe(newest.words);
   });

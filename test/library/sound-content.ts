@@ -118,6 +118,8 @@ const keys = [
     ['', '-why', '-remedy'].map((ending) => `fault-${fault}${ending}`),
   ),
   ...wordsAlwaysNeeded,
+  ...['complaint', 'supply', 'closed', 'snap', 'clear', 'start'].map((stage) => `baseline-${stage}-name`),
+  ...['caution-hot-name', 'check-look-name'],
 ];
 
 export const soundContent: Readonly<Record<string, string>> = {

@@ -207,19 +207,28 @@ measure-free-sag = Durchhang ohne Fahrer
 measure-tyre-pressure = Reifendruck
 
 caution-guidance-only = Das hier ist nur eine Anleitung: Das Handbuch des Herstellers geht vor. Im Zweifel aufhören und fragen.
+caution-guidance-only-name = nur eine Anleitung
 caution-fuel-and-heat = Nur bei kaltem Motor. Keine Flamme, kein Funke in der Nähe von Benzin.
     Nie das Gas festbinden, nie eine Benzinleitung öffnen.
+caution-fuel-and-heat-name = Benzin und Hitze
 caution-battery-care = Ringe und Uhr ab. Halte die Leitungen auseinander: Ein Kurzschluss kann dich verbrennen.
+caution-battery-care-name = Batterie
 caution-back-probing = Schieb dünne Messspitzen an den Kabeldichtungen entlang hinein. Nie ein Kabel anstechen.
     Halte die Spitzen auseinander: Versorgung auf Masse kann das Steuergerät zerstören.
+caution-back-probing-name = Messspitzen im Stecker
 caution-waking = Motor aus, Gang heraus, Hände weg: Ein Anlasserknopf kann den Motor durchdrehen.
     Wird etwas warm, raucht es oder läuft die Pumpe weiter: abziehen und mir sagen.
+caution-waking-name = Wecken
 caution-stops-off = Solange die Anschläge herausgedreht sind, drückt niemand den Anlasser.
+caution-stops-off-name = Anschläge herausgedreht
 caution-loose-sensor = Solange der Sensor locker ist, drückt niemand den Anlasser. Finger weg von der Drosselklappe.
+caution-loose-sensor-name = lockerer Sensor
 caution-running-engine = Abgas tötet: nur im Freien.
     Hände, Leitungen und Kleidung weg von Kette, Rad und Auspuff.
     Dreht er hoch: Killschalter.
+caution-running-engine-name = laufender Motor
 caution-hot-engine = Er läuft und ist heiß. Dreh den Leerlaufanschlag von der Seite, weg von Auspuff und Lüfter.
+caution-hot-engine-name = heißer Motor
 
 figure-taken = { $value } { $unit }, aus deinem Handbuch.
 figure-out-of-reach = Das kann nicht stimmen: Ich erwarte { $low } bis { $high } { $unit }. Schlag noch einmal nach.
@@ -234,7 +243,9 @@ check-only-no-figure = Ohne Sollwert gibt es nichts, worauf man stellt. Wir mess
 check-only-not-adjustable = Der Sensor dieser Maschine sitzt fest und wird nicht gestellt. Wir messen nur.
 
 help = Schreib eine Zahl oder: fertig, zurück, nochmal, Pause, stop, Werkstatt. Rauch, Benzin, ein Gas, das klemmt: sag es einfach.
-where = { $machine }, Schritt { $step } von { $steps }.
+where = { $machine }. Teil { $part } von { $parts }: { $name }.
+where-plain = { $machine }.
+part-begins = Teil { $part } von { $parts }: { $name }.
 back-engine-runs = Stell erst den Motor ab.
 back-sensor-loose = Stell erst den Sensor ein und zieh ihn fest.
 back-no-further = Davor kommt nichts mehr.

@@ -206,19 +206,28 @@ measure-free-sag = Free sag
 measure-tyre-pressure = Tyre pressure
 
 caution-guidance-only = This is guidance: your maker's manual comes first. In doubt, stop and ask.
+caution-guidance-only-name = guidance only
 caution-fuel-and-heat = Cold engine only. No flame or spark near fuel.
     Never strap the throttle open, never open a fuel line.
+caution-fuel-and-heat-name = fuel and heat
 caution-battery-care = Rings and watch off. Keep the leads apart: a short can burn you.
+caution-battery-care-name = battery
 caution-back-probing = Slide thin pins in along the wire seals. Never pierce a wire.
     Keep the pins apart: supply on ground can kill the control unit.
+caution-back-probing-name = pins in the plug
 caution-waking = Engine off, neutral, hands clear: a starter button may crank it.
     Anything warm, smoke, or a pump that runs on: unplug it and tell me.
+caution-waking-name = waking it
 caution-stops-off = While the stops are off, nobody presses the starter.
+caution-stops-off-name = stops off
 caution-loose-sensor = While the sensor is loose, nobody presses the starter. Fingers clear of the throttle plate.
+caution-loose-sensor-name = loose sensor
 caution-running-engine = Exhaust gas kills: outdoors only.
     Hands, leads and clothes clear of chain, wheel and exhaust.
     If it races: kill switch.
+caution-running-engine-name = running engine
 caution-hot-engine = It is running and hot. Turn the idle stop from the side, clear of exhaust and fan.
+caution-hot-engine-name = hot engine
 
 figure-taken = { $value } { $unit }, from your manual.
 figure-out-of-reach = That can't be right: I expect { $low } to { $high } { $unit }. Look it up again.
@@ -233,7 +242,9 @@ check-only-no-figure = Without a figure there is nothing to set to. We only meas
 check-only-not-adjustable = This machine's sensor is fixed and is not set. We only measure.
 
 help = Type a number, or: done, back, repeat, pause, stop, person. Smoke, fuel, a throttle that sticks: just say so.
-where = { $machine }, step { $step } of { $steps }.
+where = { $machine }. Part { $part } of { $parts }: { $name }.
+where-plain = { $machine }.
+part-begins = Part { $part } of { $parts }: { $name }.
 back-engine-runs = Stop the engine first.
 back-sensor-loose = First set the sensor and tighten it.
 back-no-further = There is nothing before this.

@@ -206,19 +206,28 @@ measure-free-sag = Hundimiento libre
 measure-tyre-pressure = Presión de neumático
 
 caution-guidance-only = Esto es una guía: manda el manual del fabricante. Si dudas, para y pregunta.
+caution-guidance-only-name = solo una guía
 caution-fuel-and-heat = Solo con el motor frío. Ni llama ni chispa cerca de la gasolina.
     Nunca ates el acelerador abierto, nunca abras una línea de gasolina.
+caution-fuel-and-heat-name = gasolina y calor
 caution-battery-care = Fuera anillos y reloj. Mantén separadas las puntas: un corto puede quemarte.
+caution-battery-care-name = batería
 caution-back-probing = Desliza agujas finas junto a las juntas de los cables. Nunca pinches un cable.
     Mantén separadas las agujas: alimentación a masa puede matar la centralita.
+caution-back-probing-name = agujas en el conector
 caution-waking = Motor apagado, punto muerto, manos fuera: un botón de arranque puede hacerlo girar.
     Si algo se calienta, echa humo o la bomba no para: desenchufa y dímelo.
+caution-waking-name = despertarla
 caution-stops-off = Mientras los topes estén fuera, nadie pulsa el arranque.
+caution-stops-off-name = topes fuera
 caution-loose-sensor = Mientras el sensor esté suelto, nadie pulsa el arranque. Dedos lejos de la mariposa.
+caution-loose-sensor-name = sensor suelto
 caution-running-engine = El gas de escape mata: solo al aire libre.
     Manos, puntas y ropa lejos de cadena, rueda y escape.
     Si se acelera solo: pulsa el interruptor de paro.
+caution-running-engine-name = motor en marcha
 caution-hot-engine = Está en marcha y caliente. Gira el tope de ralentí desde un lado, lejos del escape y del ventilador.
+caution-hot-engine-name = motor caliente
 
 figure-taken = { $value } { $unit }, de tu manual.
 figure-out-of-reach = Eso no puede ser: espero de { $low } a { $high } { $unit }. Míralo otra vez.
@@ -233,7 +242,9 @@ check-only-no-figure = Sin un valor no hay a qué ajustar. Solo medimos.
 check-only-not-adjustable = El sensor de esta moto es fijo y no se ajusta. Solo medimos.
 
 help = Escribe una cifra, o: hecho, atrás, repetir, pausa, parar, persona. Humo, gasolina, un acelerador que se atasca: dilo sin más.
-where = { $machine }, paso { $step } de { $steps }.
+where = { $machine }. Parte { $part } de { $parts }: { $name }.
+where-plain = { $machine }.
+part-begins = Parte { $part } de { $parts }: { $name }.
 back-engine-runs = Primero apaga el motor.
 back-sensor-loose = Primero ajusta el sensor y apriétalo.
 back-no-further = No hay nada antes de esto.

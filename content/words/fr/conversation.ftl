@@ -208,19 +208,28 @@ measure-free-sag = Enfoncement à vide
 measure-tyre-pressure = Pression du pneu
 
 caution-guidance-only = Ceci est un guide : le manuel du constructeur passe avant. Dans le doute, arrête et demande.
+caution-guidance-only-name = un simple guide
 caution-fuel-and-heat = Moteur froid uniquement. Ni flamme ni étincelle près de l'essence.
     N'attache jamais les gaz ouverts, n'ouvre jamais une conduite d'essence.
+caution-fuel-and-heat-name = essence et chaleur
 caution-battery-care = Enlève bagues et montre. Garde les pointes écartées : un court-circuit peut te brûler.
+caution-battery-care-name = batterie
 caution-back-probing = Glisse des aiguilles fines le long des joints de fils. Ne perce jamais un fil.
     Garde les aiguilles écartées : l'alimentation sur la masse peut détruire le calculateur.
+caution-back-probing-name = aiguilles dans le connecteur
 caution-waking = Moteur arrêté, point mort, mains dégagées : un bouton de démarreur peut le lancer.
     Quelque chose chauffe, fume, ou la pompe ne s'arrête pas : débranche et dis-le-moi.
+caution-waking-name = réveil
 caution-stops-off = Tant que les butées sont dévissées, personne n'appuie sur le démarreur.
+caution-stops-off-name = butées dévissées
 caution-loose-sensor = Tant que le capteur est desserré, personne n'appuie sur le démarreur. Pas de doigts près du papillon.
+caution-loose-sensor-name = capteur desserré
 caution-running-engine = Les gaz d'échappement tuent : dehors uniquement.
     Mains, cordons et vêtements loin de la chaîne, de la roue et de l'échappement.
     S'il s'emballe : coupe-circuit.
+caution-running-engine-name = moteur en marche
 caution-hot-engine = Il tourne et il est chaud. Tourne la butée de ralenti par le côté, loin de l'échappement et du ventilateur.
+caution-hot-engine-name = moteur chaud
 
 figure-taken = { $value } { $unit }, d'après ton manuel.
 figure-out-of-reach = Ce n'est pas possible : j'attends { $low } à { $high } { $unit }. Vérifie dans le manuel.
@@ -235,7 +244,9 @@ check-only-no-figure = Sans valeur à viser, il n'y a rien à régler. On mesure
 check-only-not-adjustable = Le capteur de cette machine est fixe et ne se règle pas. On mesure seulement.
 
 help = Écris une valeur, ou : fait, retour, répéter, pause, stop, atelier. Fumée, essence, gaz qui coincent : dis-le simplement.
-where = { $machine }, étape { $step } sur { $steps }.
+where = { $machine }. Partie { $part } sur { $parts } : { $name }.
+where-plain = { $machine }.
+part-begins = Partie { $part } sur { $parts } : { $name }.
 back-engine-runs = Arrête d'abord le moteur.
 back-sensor-loose = Règle d'abord le capteur et serre-le.
 back-no-further = Il n'y a rien avant.

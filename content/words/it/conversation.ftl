@@ -206,19 +206,28 @@ measure-free-sag = Abbassamento libero
 measure-tyre-pressure = Pressione gomme
 
 caution-guidance-only = Questa è una guida: prima viene il manuale della casa. Nel dubbio, fermati e chiedi.
+caution-guidance-only-name = solo una guida
 caution-fuel-and-heat = Solo a motore freddo. Niente fiamme né scintille vicino alla benzina.
     Mai legare il gas aperto, mai aprire un tubo della benzina.
+caution-fuel-and-heat-name = benzina e calore
 caution-battery-care = Via anelli e orologio. Tieni separati i puntali: un corto può bruciarti.
+caution-battery-care-name = batteria
 caution-back-probing = Infila spilli sottili lungo i gommini dei fili. Mai forare un filo.
     Tieni separati gli spilli: alimentazione a massa può uccidere la centralina.
+caution-back-probing-name = spilli nel connettore
 caution-waking = Motore spento, in folle, mani lontane: un pulsante d'avviamento può farlo girare.
     Qualcosa che scalda, fumo o la pompa che non smette: stacca e dimmelo.
+caution-waking-name = risveglio
 caution-stops-off = Finché i fermi sono arretrati, nessuno preme l'avviamento.
+caution-stops-off-name = fermi arretrati
 caution-loose-sensor = Finché il sensore è allentato, nessuno preme l'avviamento. Dita lontane dalla farfalla.
+caution-loose-sensor-name = sensore allentato
 caution-running-engine = Il gas di scarico uccide: solo all'aperto.
     Mani, puntali e vestiti lontani da catena, ruota e scarico.
     Se va su di giri da sola: premi l'interruttore di spegnimento.
+caution-running-engine-name = motore acceso
 caution-hot-engine = Il motore è acceso e caldo. Mettiti di lato per girare il fermo del minimo, lontano da scarico e ventola.
+caution-hot-engine-name = motore caldo
 
 figure-taken = { $value } { $unit }, dal tuo manuale.
 figure-out-of-reach = Non può essere: mi aspetto da { $low } a { $high } { $unit }. Ricontrolla.
@@ -233,7 +242,9 @@ check-only-no-figure = Senza un valore non c'è a che cosa regolare. Misuriamo s
 check-only-not-adjustable = Il sensore di questa moto è fisso e non si regola. Misuriamo soltanto.
 
 help = Scrivi un valore, oppure: fatto, indietro, ripeti, pausa, stop, persona. Fumo, benzina, un acceleratore che si blocca: dillo e basta.
-where = { $machine }, passo { $step } di { $steps }.
+where = { $machine }. Parte { $part } di { $parts }: { $name }.
+where-plain = { $machine }.
+part-begins = Parte { $part } di { $parts }: { $name }.
 back-engine-runs = Prima spegni il motore.
 back-sensor-loose = Prima regola il sensore e stringilo.
 back-no-further = Non c'è niente prima di questo.

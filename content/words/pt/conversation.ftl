@@ -206,19 +206,28 @@ measure-free-sag = Afundamento livre
 measure-tyre-pressure = Pressão do pneu
 
 caution-guidance-only = Isto é orientação: o manual do fabricante vem primeiro. Na dúvida, pare e pergunte.
+caution-guidance-only-name = só orientação
 caution-fuel-and-heat = Só com o motor frio. Nem chama nem faísca perto de gasolina.
     Nunca amarre o acelerador aberto, nunca abra uma linha de gasolina.
+caution-fuel-and-heat-name = gasolina e calor
 caution-battery-care = Tire anéis e relógio. Mantenha as pontas separadas: um curto pode queimar você.
+caution-battery-care-name = bateria
 caution-back-probing = Deslize agulhas finas ao lado das vedações dos fios. Nunca fure um fio.
     Mantenha as agulhas separadas: alimentação na massa pode matar a central.
+caution-back-probing-name = agulhas no conector
 caution-waking = Motor desligado, neutro, mãos longe: um botão de partida pode girar o motor.
     Algo quente, fumaça ou a bomba que não para: desconecte e me diga.
+caution-waking-name = acordar
 caution-stops-off = Enquanto os batentes estiverem recuados, ninguém aperta a partida.
+caution-stops-off-name = batentes recuados
 caution-loose-sensor = Enquanto o sensor estiver solto, ninguém aperta a partida. Dedos longe da borboleta.
+caution-loose-sensor-name = sensor solto
 caution-running-engine = Gás de escape mata: só ao ar livre.
     Mãos, pontas e roupas longe de corrente, roda e escape.
     Se o motor disparar: acione o corta-corrente.
+caution-running-engine-name = motor ligado
 caution-hot-engine = O motor está ligado e quente. Gire o batente da marcha lenta pela lateral, longe do escape e da ventoinha.
+caution-hot-engine-name = motor quente
 
 figure-taken = { $value } { $unit }, do seu manual.
 figure-out-of-reach = Isso não pode estar certo: espero de { $low } a { $high } { $unit }. Confira de novo.
@@ -233,7 +242,9 @@ check-only-no-figure = Sem um valor não há para onde regular. Só medimos.
 check-only-not-adjustable = O sensor desta moto é fixo e não se regula. Só medimos.
 
 help = Digite um valor, ou: feito, voltar, repetir, pausa, parar, pessoa. Fumaça, gasolina, acelerador que trava: é só dizer.
-where = { $machine }, passo { $step } de { $steps }.
+where = { $machine }. Parte { $part } de { $parts }: { $name }.
+where-plain = { $machine }.
+part-begins = Parte { $part } de { $parts }: { $name }.
 back-engine-runs = Desligue o motor primeiro.
 back-sensor-loose = Primeiro regule o sensor e aperte-o.
 back-no-further = Não há nada antes disto.

@@ -210,6 +210,7 @@ export const procedure: Spoilt[] = [
     said: [
       'procedures/baseline.yaml:3:1  Warning: No stage of this procedure shows a caution. Mend: Put "cautions: [ … ]" back to each stage where hands, fingers or fuel are at risk.',
       'words/en/said.ftl:10:1  Warning: Nothing says "caution-hot". Mend: Take it out, or mend its name.',
+      'words/en/said.ftl:61:1  Warning: Nothing says "caution-hot-name". Mend: Take it out, or mend its name.',
     ],
   },
 ];

@@ -70,7 +70,7 @@ export const words: Spoilt[] = [
       ),
     },
     said: [
-      'words/fr/said.ftl  Warning: A draft: 54 texts are shown in English: baseline-complaint, baseline-supply, baseline-closed, baseline-clear, baseline-start, baseline-complaint-none, baseline-complaint-bad, baseline-complaint-odd and 46 more. Mend: Translate what is missing; once nothing is, take "draft: true" out of the lexicon.',
+      'words/fr/said.ftl  Warning: A draft: 62 texts are shown in English: baseline-complaint, baseline-supply, baseline-closed, baseline-clear, baseline-start, baseline-complaint-none, baseline-complaint-bad, baseline-complaint-odd and 54 more. Mend: Translate what is missing; once nothing is, take "draft: true" out of the lexicon.',
     ],
   },
   {
@@ -98,8 +98,8 @@ export const words: Spoilt[] = [
       'words/en/said.ftl': ['held = Please wait, { $name }.', 'held = Please wait, { $nmae }.'],
     },
     said: [
-      'words/de/said.ftl:55:24  "held" uses "$name", which English does not. Mend: Did you mean "$nmae"?',
-      'words/en/said.ftl:55:23  "$nmae" is not given to "held". Mend: Use one of: $name.',
+      'words/de/said.ftl:63:24  "held" uses "$name", which English does not. Mend: Did you mean "$nmae"?',
+      'words/en/said.ftl:63:23  "$nmae" is not given to "held". Mend: Use one of: $name.',
     ],
   },
   {
@@ -108,7 +108,7 @@ export const words: Spoilt[] = [
       'words/de/said.ftl': ['held = Bitte warten, { $name }.', 'held = Bitte warten, { $nmae }.'],
     },
     said: [
-      'words/de/said.ftl:55:24  "held" uses "$nmae", which English does not. Mend: Did you mean "$name"?',
+      'words/de/said.ftl:63:24  "held" uses "$nmae", which English does not. Mend: Did you mean "$name"?',
     ],
   },
   {
@@ -118,8 +118,8 @@ export const words: Spoilt[] = [
       'words/de/more.ftl': '',
     },
     said: [
-      'words/de/said.ftl:55:24  "held" uses "$name", which English does not. Mend: Take it out.',
-      'words/en/said.ftl:55:1  "held" is here and at words/en/more.ftl:1. Mend: Keep one of the two.',
+      'words/de/said.ftl:63:24  "held" uses "$name", which English does not. Mend: Take it out.',
+      'words/en/said.ftl:63:1  "held" is here and at words/en/more.ftl:1. Mend: Keep one of the two.',
     ],
   },
   {
@@ -128,8 +128,8 @@ export const words: Spoilt[] = [
       'words/en/said.ftl': ['held =', 'old = Old.\nheld ='],
     },
     said: [
-      'words/en/said.ftl:55:1  Warning: Nothing says "old". Mend: Take it out, or mend its name.',
-      'words/de/said.ftl:54:1  The words for "old" are missing. Mend: Add "old = …" below this, after words/en/said.ftl:55.',
+      'words/en/said.ftl:63:1  Warning: Nothing says "old". Mend: Take it out, or mend its name.',
+      'words/de/said.ftl:62:1  The words for "old" are missing. Mend: Add "old = …" below this, after words/en/said.ftl:63.',
     ],
   },
   {
@@ -157,7 +157,7 @@ export const words: Spoilt[] = [
       'words/en/said.ftl': ['held = Please wait, { $name }.', 'held = Please wait, { $name.'],
     },
     said: [
-      'words/en/said.ftl:55:28  This is not Fluent: Expected token: "}". Mend: Close each brace, and write "=" between key and text.',
+      'words/en/said.ftl:63:28  This is not Fluent: Expected token: "}". Mend: Close each brace, and write "=" between key and text.',
     ],
   },
   {
@@ -166,7 +166,7 @@ export const words: Spoilt[] = [
       'words/en/said.ftl': ['held = Please wait, { $name }.', 'held = { $name ->\n    [a] x\n    [b] y\n}'],
     },
     said: [
-      'words/en/said.ftl:58:1  This is not Fluent: Expected one of the variants to be marked as default (*). Mend: Mark exactly one of the variants with a star, as "*[other]".',
+      'words/en/said.ftl:66:1  This is not Fluent: Expected one of the variants to be marked as default (*). Mend: Mark exactly one of the variants with a star, as "*[other]".',
     ],
   },
   {
@@ -196,7 +196,7 @@ export const words: Spoilt[] = [
       ],
     },
     said: [
-      'words/en/said.ftl:55:10  "held" calls NUMBER with options, which is not there. Mend: Write the variable alone: its number comes ready.',
+      'words/en/said.ftl:63:10  "held" calls NUMBER with options, which is not there. Mend: Write the variable alone: its number comes ready.',
     ],
   },
   {
