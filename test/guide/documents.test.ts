@@ -102,12 +102,21 @@ describe.each(documents)('%s', (document) => {
 test('the README names every command, every package that the program runs on, and every setting of the bot', () => {
   const readme = read('README.md');
   const { scripts, dependencies } = JSON.parse(read('package.json'));
-  const commands = Object.keys(scripts).filter((name) => !['start', 'test', 'types', 'lint'].includes(name));
+  const ours = ['start', 'test', 'types', 'lint', 'format', 'mutate'];
+  const commands = Object.keys(scripts).filter((name) => !ours.includes(name));
   const settings = [...read('src/commands/read-environment.ts').matchAll(/^ {2}([A-Z_]+): /gm)]
     .map(([, name]) => name!)
     .filter((name) => !name.endsWith('_API_ROOT'));
+  settings.push('CONTENT_DIR');
   expect(settings.length).toBeGreaterThan(5);
   expect(commands.filter((name) => !readme.includes(`npm run ${name}`))).toEqual([]);
   expect(Object.keys(dependencies).filter((name) => !readme.includes(`| \`${name}\` |`))).toEqual([]);
   expect(settings.filter((name) => !readme.includes(`\`${name}\``))).toEqual([]);
+});
+
+test('the README leads to every guide and every file that a workshop runs the bot by', () => {
+  const readme = read('README.md');
+  const guides = readdirSync(join(root, 'content/guide')).map((name) => `content/guide/${name}`);
+  const files = [...guides, 'compose.yaml', 'Dockerfile', '.env.example', 'NOTICE'];
+  expect(files.filter((file) => !new RegExp(`\\]\\(${file}[)#]`).test(readme))).toEqual([]);
 });
