@@ -1,6 +1,6 @@
 // Holds the README, the developers' guide and its drawing against the repository, so that none of them is only remembered.
 import { existsSync, readdirSync, readFileSync } from 'node:fs';
-import { dirname, join, relative } from 'node:path';
+import { basename, dirname, join, relative } from 'node:path';
 import { describe, expect, test } from 'vitest';
 import { allowed } from '../architecture/allowed-imports.ts';
 import { readImports } from '../architecture/read-imports.ts';
@@ -90,6 +90,15 @@ describe.each(documents)('%s', (document) => {
     expect([...paths, ...links].filter((path) => !shown.test(path) && !existsSync(join(root, path)))).toEqual(
       [],
     );
+  });
+
+  test('names files by themselves only where there is one of that name', () => {
+    const there = ['src', 'adapters', 'test', 'content'].flatMap((top) =>
+      readdirSync(join(root, top), { recursive: true }).map((path) => basename(String(path))),
+    );
+    const named = [...read(document).matchAll(/`([\w-]+\.(?:ts|ftl))`/g)].map(([, name]) => name!);
+    const strange = named.filter((name) => !there.includes(name));
+    expect(strange, 'Mend: name the file as it is called now.').toEqual([]);
   });
 
   test('names only npm scripts that are there', () => {
