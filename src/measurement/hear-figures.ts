@@ -1,7 +1,8 @@
 // Decides what the numbers of a message come to: one reading, a range, a series, an overload, none, or a reason to ask back.
 
+import { labelled, looseEnds } from './hear-clauses.ts';
 import { hearLoneOne, hearNone } from './hear-no-figure.ts';
-import { isWordDenied, looseEnds, type Sorted, sortQuantities } from './hear-others.ts';
+import { type Sorted, sortQuantities } from './hear-others.ts';
 import {
   areExtremes,
   isBroken,
@@ -9,11 +10,11 @@ import {
   isPlusMinus,
   isRangeOfMeter,
   isStateLabel,
-  labelled,
   scaledBy,
 } from './hear-pairs.ts';
 import { hasUse, isMark, isRole, type Piece } from './hear-pieces.ts';
 import { findQuantities, mostQuantities, type Quantity } from './hear-quantities.ts';
+import { isWordDenied } from './hear-taken-back.ts';
 import { convert, type Taken, takeValue } from './hear-value.ts';
 import type { Heard, UnclearWhy, Value } from './heard.ts';
 import type { Lexicon } from './lexicon.ts';
