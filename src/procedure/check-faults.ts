@@ -90,7 +90,10 @@ function checkPriors(content: FaultContent, set: (typeof priorSets)[number]): Fa
       fault: '',
       path: `faults.*.prior.${set}`,
       message: `the ${set} priors of all faults and pairs add up to ${Number(sum.toFixed(6))} of 1000`,
-      mend: over > 0 ? `Take ${over} away.` : `Add ${-over}, to "${unknownCause}" if to none else.`,
+      mend:
+        over > 0
+          ? `Take ${over} away, from "${unknownCause}" if from none else.`
+          : `Add ${-over}, to "${unknownCause}" if to none else.`,
     },
   ];
 }

@@ -21,7 +21,7 @@ export const faultAndWorkshop: Spoilt[] = [
       'words/de/ours.ftl': 'fault-wet-plug = a\nfault-wet-plug-why = b\nfault-wet-plug-remedy = c\n',
     },
     said: [
-      'faults/all.yaml:9:25  The complaint priors of all faults and pairs add up to 1003 of 1000: all.yaml 999, our-own.yaml 4. Mend: Take 3 away.',
+      'faults/all.yaml:9:25  The complaint priors of all faults and pairs add up to 1003 of 1000: all.yaml 999, our-own.yaml 4. Mend: Take 3 away, from "unknown" if from none else.',
     ],
   },
   {
