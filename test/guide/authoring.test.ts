@@ -80,6 +80,7 @@ test.each<[string, object]>([
   ['ongeveer 0,35', { kind: 'reading', value: 0.35, echo: true }],
   ['springt tussen 0,34 en 0,36', { kind: 'range', low: 0.34, high: 0.36 }],
   ['driehonderdvijftig millivolt', { kind: 'reading', value: 0.35 }],
+  ['achtendertig millivolt', { kind: 'reading', value: 0.038 }],
   ['buiten bereik', { kind: 'overload' }],
   ['de meter toont niets', { kind: 'no-reading' }],
   ['klaar', { kind: 'word', word: 'done' }],
