@@ -4,7 +4,9 @@ import type { Archive, CaseListing } from '../desk/listing.ts';
 import { dayEndsNext, dayOf, opensNext, tellTime } from '../desk/opening-hours.ts';
 import { quoteName } from '../desk/quote.ts';
 import { type Command, deskCommands, readBareCommand, readCommand } from '../desk/read-command.ts';
+import type { Lexicon } from '../measurement/lexicon.ts';
 import type { Content } from '../procedure/content.ts';
+import { commandsOf } from './command-words.ts';
 import { casesLines, findLines, recordOf, summaryLines } from './desk-lists.ts';
 import { line, type Message } from './say.ts';
 import type { Saying } from './turn.ts';
@@ -33,6 +35,7 @@ export interface DeskScene {
   now: number;
   number: number;
   current: Content;
+  lexicons: (language: string) => readonly Lexicon[];
   openCases: readonly CaseListing[];
   /** Closed cases and records too; null before they were asked for. */
   archive: Archive | null;
@@ -80,22 +83,22 @@ export function hearDesk(
 function hear(turn: DeskTurn, { body, caseId, name, person }: IncomingMessage): void {
   if (caseId !== null)
     return say(turn, { lines: [line('desk-case-unknown-id', { id: quoteName(caseId, '?') })] });
-  const command = commandIn(body);
+  const command = commandIn(body, commandsOf(turn.scene));
   if (command?.name === 'tips') return askTips(turn, command.rest, quoteName(name, person));
   if (command) return act(turn, command);
   if (body.kind === 'choice') return say(turn, { lines: [line('desk-choice-unknown')] });
   hint(turn);
 }
 
-function commandIn(body: Body): Command | null {
+function commandIn(body: Body, meaning?: Parameters<typeof readCommand>[1]): Command | null {
   if (body.kind === 'choice') {
     const [name = '', ...rest] = body.choice.split(':');
     return (deskCommands as readonly string[]).includes(name) ? { name, rest: rest.join(':') } : null;
   }
   if (body.kind !== 'text') return null;
-  const signed = readCommand(body.text);
+  const signed = readCommand(body.text, meaning);
   if (signed) return signed;
-  const bare = readBareCommand(body.text, deskCommands);
+  const bare = readBareCommand(body.text, deskCommands, meaning);
   return bare && isMeant(bare) ? bare : null;
 }
 

@@ -8,7 +8,7 @@ import type { Unit } from '../measurement/unit.ts';
 import { answerNumber, choose } from './answer.ts';
 import { askBack } from './ask-back.ts';
 import { awaitedOf } from './awaited.ts';
-import { isCommandWord } from './command-words.ts';
+import { asksToErase } from './command-words.ts';
 import { relayPress, relayToDesk } from './desk-relay.ts';
 import { askErase, decideErase } from './erase.ts';
 import { unitOf } from './fill-in.ts';
@@ -68,7 +68,7 @@ function hearText(turn: Turn, message: IncomingMessage, text: string, silent: nu
   if (state.erasing) {
     return decideErase(turn, pressed === 'yes' || (heard.kind === 'word' && heard.word === 'yes'));
   }
-  if (isCommandWord(text, 'erase')) return askErase(turn);
+  if (asksToErase(text, lexicons)) return askErase(turn);
   if (isOpen(state.case)) {
     relayToDesk(turn, message);
     if (isTaken(state.case)) return hearBesideStaff(turn, heard, text, pressed);

@@ -3,6 +3,7 @@ import type { IncomingMessage } from '../chat/incoming-message.ts';
 import { type Case, isTaken, type Member } from '../desk/case.ts';
 import { quoteName, quoteWords } from '../desk/quote.ts';
 import { type Command, readBareCommand, readCommand } from '../desk/read-command.ts';
+import { commandsOf } from './command-words.ts';
 import { caseFact, line, say, tellDesk } from './say.ts';
 import { answer, type Seat, seatButtons, tell } from './seat.ts';
 import { acceptValue } from './staff-accept.ts';
@@ -36,7 +37,10 @@ export function hearStaff(turn: Turn, message: IncomingMessage): void {
     case 'start':
       return answer(seat, line('desk-start'));
     case 'text': {
-      const command = readCommand(body.text) ?? (isTaken(one) ? null : readBareCommand(body.text, saidBare));
+      const meaning = commandsOf(turn.scene);
+      const command =
+        readCommand(body.text, meaning) ??
+        (isTaken(one) ? null : readBareCommand(body.text, saidBare, meaning));
       if (command) return act(seat, command, 'desk-command-unknown');
       if (body.text.trim() === '' || !mayWrite(seat)) return;
       return write(seat, body.text);

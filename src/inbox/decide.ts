@@ -73,7 +73,7 @@ function eventOf({ languages }: Knowledge, arrival: Arrival): Event {
 }
 
 function decideForDesk(knowledge: Knowledge, loaded: Loaded, arrival: Arrival): ReturnType<Decide> {
-  const { current } = knowledge;
+  const { current, lexicons } = knowledge;
   const { now, number, openCases } = loaded;
   const stored = loaded.state as DeskState | null;
   const nothing = { readings: [], caseRow: null, records: [] };
@@ -82,7 +82,7 @@ function decideForDesk(knowledge: Knowledge, loaded: Loaded, arrival: Arrival): 
   }
   const message = arrival.kind === 'message' ? arrival.message : null;
   const turn = hearDesk(
-    { now, number, current, openCases, archive: loaded.archive ?? null },
+    { now, number, current, lexicons, openCases, archive: loaded.archive ?? null },
     stored,
     message,
   );

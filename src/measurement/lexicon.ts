@@ -1,6 +1,6 @@
 // What a language's lexicon says, and the form of it that `hear` looks words up in, prepared once.
 
-import { foldText, foldWord } from './hear-fold.ts';
+import { foldPhrase, foldText, foldWord } from './hear-fold.ts';
 import { tokenise } from './hear-tokens.ts';
 import type { SteeringWord } from './heard.ts';
 import { addPhrase, emptyTrie, type PhraseTrie } from './phrase-trie.ts';
@@ -69,6 +69,8 @@ export interface LexiconEntries {
   /** Decimals are usually said as one number, as "coma cuarenta y ocho". */
   wholeDecimals: boolean;
   words: Readonly<Record<SteeringWord, readonly string[]>>;
+  /** By command: whole messages that give it. */
+  commands?: Readonly<Record<string, readonly string[] | undefined>> | undefined;
   numbers: Readonly<Record<string, readonly string[]>>;
   /** By number: words that dictation writes for it, as "for" among digits. */
   soundsLike?: Readonly<Record<string, readonly string[]>> | undefined;
@@ -120,6 +122,8 @@ export interface Lexicon {
   meanings: PhraseTrie<Meaning>;
   /** Number words that may stand inside a longer word; null where the language writes them apart. */
   compounds: ReadonlyMap<string, Meaning> | null;
+  /** Commands by the folded words that give them. */
+  commands: ReadonlyMap<string, string>;
   words: PhraseTrie<SteeringWord>;
   /** Whole words of four letters and more, for slips of one letter. */
   longWords: ReadonlyMap<string, SteeringWord>;
@@ -194,6 +198,7 @@ export function prepareLexicon(entries: LexiconEntries): Lexicon {
     upToNineteen: new Set(entries.upToNineteen),
     meanings,
     compounds: entries.compounds ? compounds : null,
+    commands: prepareCommands(entries),
     words,
     longWords,
     longFillers: new Set(
@@ -202,6 +207,13 @@ export function prepareLexicon(entries: LexiconEntries): Lexicon {
     diminutives: (entries.diminutives ?? []).map((ending) => foldWord(ending)),
     ...prepareFlags(entries),
   };
+}
+
+function prepareCommands({ commands = {} }: LexiconEntries): Lexicon['commands'] {
+  const all = Object.entries(commands).flatMap(([command, said]) =>
+    (said ?? []).map((phrase) => [foldPhrase(phrase), command] as const),
+  );
+  return new Map(all);
 }
 
 function prepareWords({ words }: LexiconEntries): Pick<Lexicon, 'words' | 'longWords'> {

@@ -6,6 +6,30 @@ import { typedUnits } from '../measurement/unit-factors.ts';
 import { languageSchema } from './localised.ts';
 import { redFlags } from './vocabulary.ts';
 
+/** What whole messages do besides steering: an owner's one, then those of the desk. */
+const commands = [
+  'erase',
+  'take',
+  'take-over',
+  'pass',
+  'ask',
+  'check',
+  'accept',
+  'jump',
+  'clear',
+  'give-back',
+  'close',
+  'note',
+  'job',
+  'card',
+  'record',
+  'help',
+  'cases',
+  'find',
+  'closed-today',
+  'open-again',
+] as const;
+
 const phrases = z.array(z.string().min(1)).readonly();
 const byNumber = z.record(z.string().regex(/^\d+(?:\.5)?$/, 'a whole number, or one and a half'), phrases);
 
@@ -18,6 +42,7 @@ export const lexiconSchema = z.strictObject({
   wholeDecimals: z.boolean().default(false),
   diminutives: phrases.optional(),
   words: z.record(z.enum(steeringWords), phrases),
+  commands: z.partialRecord(z.enum(commands), phrases).default({}),
   numbers: byNumber,
   soundsLike: byNumber.optional(),
   upToNineteen: z.array(z.number().int()).default([]),

@@ -44,6 +44,25 @@ test.each([
   expect(readCommand(text)).toBeNull();
 });
 
+test.each([
+  ['/nimm', 'take', ''],
+  ['/Prüfung Gaszug', 'check', 'Gaszug'],
+  ['.notiz zwei\nZeilen', 'note', 'zwei\nZeilen'],
+  ['/zurückgeben', 'give-back', ''],
+  ['/take', 'take', ''],
+  ['/heute zu', 'closed', 'today'],
+  ['/nimmer', 'nimmer', ''],
+])('%j is a command where the desk speaks German', (text, name, rest) => {
+  const german = new Map([
+    ['nimm', 'take'],
+    ['prüfung', 'check'],
+    ['notiz', 'note'],
+    ['zurückgeben', 'give-back'],
+    ['heute zu', 'closed-today'],
+  ]);
+  expect(readCommand(text, (words) => german.get(words))).toEqual({ name, rest });
+});
+
 test('at the desk as a whole a known word needs no sign, any other does', () => {
   expect(readBareCommand('find ann', deskCommands)).toEqual({ name: 'find', rest: 'ann' });
   expect(readBareCommand('Cases', deskCommands)).toEqual({ name: 'cases', rest: '' });

@@ -2,7 +2,7 @@
 
 greeting = Hallo. Ich bin der Einstellhelfer von { $workshop }: ein Programm, hinter dem Menschen stehen.
 greeting-scope = Ich leite an, du entscheidest. Das Handbuch des Herstellers, die Vorschriften vor Ort und der Fachbetrieb gehen vor.
-greeting-kept = Was du schickst, hebe ich { $days } Tage auf; lesen können es du und die Werkstatt. "erase me" löscht es, "Werkstatt" ruft jemanden.
+greeting-kept = Was du schickst, hebe ich { $days } Tage auf; lesen können es du und die Werkstatt. "lösch mich" löscht es, "Werkstatt" ruft jemanden.
 menu-procedure = Was möchtest du machen?
 menu-machine = Welche Maschine ist es?
 set-up-opened = { $machine }: Wir gehen Schritt für Schritt vor.

@@ -2,7 +2,7 @@
 
 greeting = Hola. Soy la guía de ajustes de { $workshop }: un programa, con personas detrás.
 greeting-scope = Yo guío, tú decides. Mandan el manual del fabricante, las normas locales y los oficios autorizados.
-greeting-kept = Guardo lo que envías { $days } días; lo pueden leer tú y el puesto del taller. "erase me" lo borra, "persona" llama a alguien.
+greeting-kept = Guardo lo que envías { $days } días; lo pueden leer tú y el puesto del taller. "bórrame" lo borra, "persona" llama a alguien.
 menu-procedure = ¿Qué quieres hacer?
 menu-machine = ¿Qué moto es?
 set-up-opened = { $machine }: vamos paso a paso.

@@ -2,7 +2,7 @@
 
 greeting = Bonjour. Je suis le guide de réglage de { $workshop } : un programme, avec des gens derrière.
 greeting-scope = Je guide, tu décides. Le manuel du constructeur, les règles locales et les professionnels agréés passent avant moi.
-greeting-kept = Je garde ce que tu envoies { $days } jours ; toi et l'atelier pouvez le lire. "erase me" l'efface, "atelier" appelle quelqu'un.
+greeting-kept = Je garde ce que tu envoies { $days } jours ; toi et l'atelier pouvez le lire. "efface-moi" l'efface, "atelier" appelle quelqu'un.
 menu-procedure = Que veux-tu faire ?
 menu-machine = De quelle machine s'agit-il ?
 set-up-opened = { $machine } : nous avançons pas à pas.

@@ -2,7 +2,7 @@
 
 greeting = Ciao. Sono la guida alle regolazioni di { $workshop }: un programma, con delle persone dietro.
 greeting-scope = Io guido, tu decidi. Prima vengono il manuale della casa, le norme locali e i mestieri abilitati.
-greeting-kept = Tengo quello che invii per { $days } giorni; potete leggerlo tu e il banco dell'officina. "erase me" cancella tutto, "persona" chiama qualcuno.
+greeting-kept = Tengo quello che invii per { $days } giorni; potete leggerlo tu e il banco dell'officina. "cancellami" cancella tutto, "persona" chiama qualcuno.
 menu-procedure = Che cosa vuoi fare?
 menu-machine = Che moto è?
 set-up-opened = { $machine }: andiamo passo per passo.

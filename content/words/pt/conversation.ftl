@@ -2,7 +2,7 @@
 
 greeting = Olá. Sou o guia de regulagens de { $workshop }: um programa, com pessoas por trás.
 greeting-scope = Eu oriento, você decide. Valem primeiro o manual do fabricante, as normas locais e os profissionais habilitados.
-greeting-kept = Guardo o que você envia por { $days } dias; você e o posto da oficina podem ler. "erase me" apaga tudo, "pessoa" chama alguém.
+greeting-kept = Guardo o que você envia por { $days } dias; você e o posto da oficina podem ler. "apague tudo" apaga tudo, "pessoa" chama alguém.
 menu-procedure = O que você quer fazer?
 menu-machine = Qual é a moto?
 set-up-opened = { $machine }: vamos passo a passo.
