@@ -19,8 +19,14 @@ export interface Tables {
 
 type Lists = Pick<Store, 'listCases' | 'findCases' | 'records' | 'readings'>;
 
-export function makeLists(db: Kysely<Tables>): Lists {
-  const cases = () =>
+/** `connect` is called for the first question: to load the builder of questions would take a good part of every start. */
+export function makeLists(connect: () => Promise<Kysely<Tables>>): Lists {
+  let connected: Promise<Kysely<Tables>> | null = null;
+  const database = () => {
+    connected ??= connect();
+    return connected;
+  };
+  const casesIn = (db: Kysely<Tables>) =>
     db
       .selectFrom('cases')
       .innerJoin('conversations', 'conversations.number', 'cases.conversation')
@@ -31,7 +37,8 @@ export function makeLists(db: Kysely<Tables>): Lists {
 
   return {
     async listCases({ states, limit = 100 } = {}) {
-      const all = states === undefined ? cases() : cases().where('cases.state', 'in', states);
+      const cases = casesIn(await database());
+      const all = states === undefined ? cases : cases.where('cases.state', 'in', states);
       return (await all.limit(limit).execute()).map(toCase);
     },
     async findCases(text, limit = 20) {
@@ -42,9 +49,10 @@ export function makeLists(db: Kysely<Tables>): Lists {
         const where = `${found.id} ${found.reason} ${found.words}`.toLowerCase();
         return words.every((word) => where.includes(word));
       };
-      return (await cases().execute()).filter(holds).slice(0, limit).map(toCase);
+      return (await casesIn(await database()).execute()).filter(holds).slice(0, limit).map(toCase);
     },
     async records({ code, key, since, until } = {}) {
+      const db = await database();
       let found = db
         .selectFrom('records')
         .leftJoin('conversations', 'conversations.number', 'records.conversation')
@@ -66,6 +74,7 @@ export function makeLists(db: Kysely<Tables>): Lists {
       return (await found.execute()).map(toRecord);
     },
     async readings(key) {
+      const db = await database();
       const found = await db
         .selectFrom('readings')
         .innerJoin('conversations', 'conversations.number', 'readings.conversation')

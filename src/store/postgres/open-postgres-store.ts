@@ -1,6 +1,5 @@
 // The store on Postgres, for workshops that run more than one process, and wherever DATABASE_URL says so.
 import { createSecretKey, type KeyObject, randomBytes } from 'node:crypto';
-import { Kysely, PostgresDialect } from 'kysely';
 import { makeLists, type Tables } from '../lists.ts';
 import type { Store } from '../store.ts';
 import { makeCalendar } from './calendar.ts';
@@ -23,7 +22,6 @@ export async function openPostgresStore(options: {
   if (alone) await freeClaims(database);
   const wake = makeWake(database, databaseUrl, alone);
   const takeTurn = makeTakeTurn(database, secret, clock);
-  const lists = new Kysely<Tables>({ dialect: new PostgresDialect({ pool: database.pool }) });
   return {
     engine: 'postgres',
     async turn(arrival, decide) {
@@ -35,7 +33,10 @@ export async function openPostgresStore(options: {
     calendar: makeCalendar(database, secret),
     snapshots: makeSnapshots(database, clock),
     links: makeLinks(database),
-    ...makeLists(lists),
+    ...makeLists(async () => {
+      const { Kysely, PostgresDialect } = await import('kysely');
+      return new Kysely<Tables>({ dialect: new PostgresDialect({ pool: database.pool }) });
+    }),
     forget: (before) => database.patiently(() => forget(database, before)),
     async close() {
       await wake.close();

@@ -6,7 +6,6 @@ import { nobody } from '../rows.ts';
 import type { Store } from '../store.ts';
 import { makeCalendar } from './calendar.ts';
 import { makeGroupCommit } from './group-commit.ts';
-import { listsDatabase } from './lists-database.ts';
 import { openFile } from './open-file.ts';
 import { makeQueue } from './queue.ts';
 import { makeForget, makeLinks, makeSnapshots } from './shelves.ts';
@@ -49,7 +48,7 @@ export async function openSqliteStore(options: {
     calendar: makeCalendar(db, group, secret),
     snapshots: makeSnapshots(db, group, clock),
     links: makeLinks(db, group),
-    ...makeLists(listsDatabase(db)),
+    ...makeLists(async () => (await import('./lists-database.ts')).listsDatabase(db)),
     async forget(before) {
       await group.write(() => forget(before));
       sweep();
