@@ -71,7 +71,7 @@ const combinations = Object.entries(programs).flatMap(([name, program]) =>
 describe.concurrent('a program that is killed at random points', () => {
   test.each(combinations)(
     '$name on $engine says and keeps the same as one that is not',
-    { timeout: 180_000 },
+    { timeout: 480_000 },
     async ({ name, engine, program, place }) => {
       const undisturbed = await place(program.command, join(folder, `${name} on ${engine}`));
       const expected = await playUndisturbed(undisturbed.start(), program.play());
