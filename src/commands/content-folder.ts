@@ -1,6 +1,6 @@
 // Which folder of content a command takes: the one named on the command line, else by CONTENT_DIR, else the one that ships.
 import { existsSync, readFileSync } from 'node:fs';
-import { join } from 'node:path';
+import { join, relative } from 'node:path';
 import { parseEnv } from 'node:util';
 import { settingsFile } from './load-settings-file.ts';
 
@@ -16,5 +16,8 @@ export function contentFolder(
   const set = environment.CONTENT_DIR?.trim();
   if (set) return set;
   const fromFile = existsSync(file) ? parseEnv(readFileSync(file, 'utf8')).CONTENT_DIR?.trim() : undefined;
-  return fromFile || shipped;
+  if (fromFile) return fromFile;
+  // Short, as it is shown with each mistake, for whoever stands in the project's own folder.
+  const near = relative(process.cwd(), shipped);
+  return near.startsWith('..') ? shipped : near;
 }

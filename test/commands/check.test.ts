@@ -1,7 +1,7 @@
 // Holds `check` to sound content, and to what it says of content that is not.
 import { mkdtemp, rm, writeFile } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
-import { join } from 'node:path';
+import { join, resolve } from 'node:path';
 import { expect, test } from 'vitest';
 import { check } from '../../src/commands/check.ts';
 import { contentFolder } from '../../src/commands/content-folder.ts';
@@ -20,7 +20,7 @@ test('the folder is the one named, else by CONTENT_DIR, else by the file of sett
   const folder = await mkdtemp(join(tmpdir(), 'settings-'));
   try {
     const file = join(folder, '.env');
-    expect(contentFolder(undefined, {}, file)).toBe(join(import.meta.dirname, '../../content'));
+    expect(resolve(contentFolder(undefined, {}, file))).toBe(join(import.meta.dirname, '../../content'));
     await writeFile(file, 'DATA_DIR=elsewhere\nCONTENT_DIR=/from/the/file\n');
     expect(contentFolder(undefined, {}, file)).toBe('/from/the/file');
     expect(contentFolder(undefined, { CONTENT_DIR: '/from/outside' }, file)).toBe('/from/outside');
