@@ -137,7 +137,7 @@ describe('numbers follow the language', () => {
     [1.0625, 'turn', '1 1/16 turns'],
     [0.4, 'turn', '0.4 turn'],
     [2, 'click', '2 clicks'],
-    [1, 'nudge', '1 nudge'],
+    [1, 'nudge', '1 hair'],
     [1.5, 'mm', '1.5\u00a0mm'],
   ] as const)('%d %s is said as %s', (amount, unit, words) => {
     expect(amountWords(pen, { amount, unit })).toBe(words);

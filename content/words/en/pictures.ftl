@@ -26,8 +26,8 @@ picture-amount-click = { $count ->
    *[other] { $amount } clicks
 }
 picture-amount-nudge = { $count ->
-    [one] { $amount } nudge
-   *[other] { $amount } nudges
+    [one] { $amount } hair
+   *[other] { $amount } hairs
 }
 picture-amount-mm = { $amount } mm
 picture-way-in = in

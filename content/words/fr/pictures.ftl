@@ -11,7 +11,7 @@ picture-overload = OL
 picture-off-scale = hors de cette échelle
 picture-no-readings = pas encore de mesures
 picture-no-limits = sans limites
-picture-right-band = correct : { $limits }
+picture-right-band = correct : { $limits }
 picture-aim = cible { $value } { $unit }
 picture-meter = appareil ±{ $value } { $unit }
 picture-between = { $low } à { $high } { $unit }
@@ -37,17 +37,17 @@ picture-way-counter-clockwise = ↺
 picture-way-more = plus
 picture-way-less = moins
 
-gauge-alternative = { $label } : { $value }, { $result }. Limites : { $limits }.
+gauge-alternative = { $label } : { $value }, { $result }. Limites : { $limits }.
 
 approach-earlier = { $count } avant
 approach-alternative = { $count ->
-    [one] { $label } : une mesure, { $value }.
-   *[other] { $label } : { $count } mesures dans l’ordre, la dernière { $value }.
+    [one] { $label } : une mesure, { $value }.
+   *[other] { $label } : { $count } mesures dans l’ordre, la dernière { $value }.
 }
-approach-alternative-none = { $label } : pas encore de mesures.
+approach-alternative-none = { $label } : pas encore de mesures.
 
 strip-hidden = { $count } plus tôt, non montrées
-strip-alternative = { $title } : { $passed } étapes correctes sur { $count }.
+strip-alternative = { $title } : { $passed } étapes correctes sur { $count }.
 
 sweep-closed = fermé
 sweep-open = grand ouvert
@@ -59,7 +59,7 @@ sweep-reversal = recule à { $where }
 sweep-no-return = ne revient pas
 sweep-not-wide-open = pas grand ouvert
 sweep-nothing = rien à signaler
-sweep-alternative = { $label } : { $count } mesures de fermé à grand ouvert et retour ; { $found }.
+sweep-alternative = { $label } : { $count } mesures de fermé à grand ouvert et retour ; { $found }.
 
 connector-title = Connecteur du capteur
 connector-wire-unknown = couleur du fil inconnue
@@ -72,7 +72,7 @@ connector-ground = masse
 connector-elsewhere = pas dans ce connecteur
 connector-wire = fil { $base }
 connector-wire-striped = fil { $base }, filet { $stripe }
-connector-seen = Vu du côté des fils : piquer le long des fils
+connector-seen = Vu du côté des fils : piquer le long des fils
 connector-seen-latch-up = Vu du côté des fils, verrou en haut
 connector-seen-latch-down = Vu du côté des fils, verrou en bas
 connector-colour-black = noir
@@ -88,7 +88,7 @@ connector-colour-blue = bleu
 connector-colour-light-blue = bleu clair
 connector-colour-violet = violet
 connector-colour-pink = rose
-connector-alternative = { $title }, vu du côté des fils. Pointe rouge : { $red }. Pointe noire : { $black }.
+connector-alternative = { $title }, vu du côté des fils. Pointe rouge : { $red }. Pointe noire : { $black }.
 
 part-name-sensor-body = Corps du capteur
 part-name-upper-screw = Capteur, vis du haut
@@ -109,10 +109,10 @@ part-until = jusqu’à lire { $low } à { $high } { $unit }
 part-raises = fait monter la mesure
 part-lowers = fait baisser la mesure
 part-seen-facing = vu de face
-part-seen-below = tourné vers le bas : à voir d’en dessous
-part-factory-stop = Butée d’usine peinte : n’y touche jamais
-part-alternative = { $title } : { $move }.
-part-alternative-where = { $title }. Où : { $where }.
+part-seen-below = tourné vers le bas : à voir d’en dessous
+part-factory-stop = Butée d’usine peinte : n’y touche jamais
+part-alternative = { $title } : { $move }.
+part-alternative-where = { $title }. Où : { $where }.
 
 causes-none = Aucune cause ne correspond aux mesures
 causes-more = … { $count } de plus
@@ -121,7 +121,7 @@ causes-rest = { $count ->
    *[other] { $count } autres, { $share } ensemble
 }
 causes-alternative = { $count ->
-    [one] Une cause : { $name }, { $share }.
+    [one] Une cause : { $name }, { $share }.
    *[other] { $count } causes, la plus probable { $name } avec { $share }.
 }
 
@@ -133,17 +133,17 @@ record-accepted-by = accepté par { $name }
 record-hidden = { $count } valeurs de plus
 record-no-values = aucune valeur
 record-alternative = { $count ->
-    [one] Fiche. { $title }, { $machine }, { $date } : { $result }, une valeur, code { $code }.
-   *[other] Fiche. { $title }, { $machine }, { $date } : { $result }, { $count } valeurs, code { $code }.
+    [one] Fiche. { $title }, { $machine }, { $date } : { $result }, une valeur, code { $code }.
+   *[other] Fiche. { $title }, { $machine }, { $date } : { $result }, { $count } valeurs, code { $code }.
 }
 
 workshop-nothing = encore rien
 workshop-of = { $stopped } sur { $reached }
-workshop-stops-note = bout foncé : arrêtés ici
-workshop-times-note = point : la personne du milieu
+workshop-stops-note = bout foncé : arrêtés ici
+workshop-times-note = point : la personne du milieu
 workshop-minutes = { $minutes } min
 workshop-hidden = { $count } de plus
 workshop-alternative = { $count ->
-    [one] { $title } : une ligne.
-   *[other] { $title } : { $count } lignes.
+    [one] { $title } : une ligne.
+   *[other] { $title } : { $count } lignes.
 }

@@ -44,6 +44,6 @@ tips-did-post = { $name } publie "{ $id }" dans le salon.
 tips-did-correct = { $name } corrige "{ $id }" dans le salon.
 tips-did-withdraw = { $name } retire "{ $id }". Il ne reviendra pas de lui-même.
 tips-refused = Le conseil "{ $id }" n'a pas pu entrer dans le salon : { $why }
-tips-partly-refused = Le conseil "{ $id }" n'a pas pu entrer dans tous les salons : { $why }
+tips-partly-refused = Le conseil "{ $id }" n'a pas pu entrer dans tous les salons : { $why }
 tips-change-refused = Le conseil "{ $id }" n'a pas pu être changé dans le salon : { $why }
 tips-comes-again = Il reviendra, pas avant { $when }.
