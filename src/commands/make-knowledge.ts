@@ -34,14 +34,19 @@ function makeWordings(library: Library): Knowledge['wordingFor'] {
   };
 }
 
+/** A language is made ready for the first who speaks it: all of them would hold up every start. */
 function makeLexicons({ lexicons }: Newest): Knowledge['lexicons'] {
-  const prepared = new Map(
-    Object.entries(lexicons).map(([language, one]) => [language, prepareLexicon(one)]),
-  );
+  const prepared = new Map<string, Lexicon>();
   const lists = new Map<string, readonly Lexicon[]>();
+  const prepare = (language: string): Lexicon[] => {
+    const one = lexicons[language];
+    if (one === undefined) return [];
+    const lexicon = prepared.get(language) ?? prepareLexicon(one);
+    prepared.set(language, lexicon);
+    return [lexicon];
+  };
   return (language) => {
-    const list =
-      lists.get(language) ?? [...new Set([language, 'en'])].flatMap((one) => prepared.get(one) ?? []);
+    const list = lists.get(language) ?? [...new Set([language, 'en'])].flatMap(prepare);
     lists.set(language, list);
     return list;
   };
