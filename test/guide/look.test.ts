@@ -3,6 +3,10 @@ import { mkdtemp, readFile, rm } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { layOutMessage } from '../../adapters/console/lay-out-message.ts';
+import type { OutgoingMessage } from '../../src/chat/outgoing-message.ts';
+import { Play, type Said, shippedDecide } from '../conversation/play.ts';
+import { shippedFigures, walk } from '../conversation/ready-owner.ts';
 import { playPipe } from './play-pipe.ts';
 
 const root = join(import.meta.dirname, '../..');
@@ -65,3 +69,30 @@ describe('the look at pipe mode in the README', () => {
     }
   });
 });
+
+test('the set-up in the README is what the program says, as the terminal lays it out', async () => {
+  const readme = await readFile(join(root, 'README.md'), 'utf8');
+  const [, sample = ''] = /^From the middle of a set-up[^`]*`>`\.\n\n```text\n([^`]*)```/m.exec(readme) ?? [];
+  const play = new Play(await shippedDecide());
+  play.start('o1', 'throttle-sensor', 'fenmoor-450');
+  play.choose('o1', 'runs-badly');
+  const shows = {
+    ...shippedFigures,
+    'supply-voltage': '4.98',
+    'signal-idle': '0.640',
+    'as-found-idle': '0.640',
+  };
+  walk(play, 'o1', shows, (said) => said.facts.stage === 'baseline' && said.facts.ask?.kind === 'reading');
+  const laid = [layOut(play.said.at(-1)!)];
+  for (const typed of [...sample.matchAll(/^> (.*)$/gm)].map(([, line]) => line!)) {
+    const said = typed === '1' ? play.choose('o1', 'done') : play.text('o1', typed);
+    laid.push(`> ${typed}\n${said.map(layOut).join('\n\n')}`);
+  }
+  expect(laid.length).toBeGreaterThan(3);
+  expect(`${laid.join('\n\n')}\n`, 'Mend: put what the program says into README.md.').toBe(sample);
+});
+
+function layOut({ text, choices, facts }: Said): string {
+  const message = { to: { kind: 'owner' }, edit: 0, text, choices, facts } as unknown as OutgoingMessage;
+  return layOutMessage(message, 80, null, (_, plain) => plain).text;
+}
