@@ -53,8 +53,7 @@ export async function loadContent(folder: string, sources = readSources()): Prom
   // A file that does not load is missing to all that refer to it: those complaints would only mislead.
   const whole = !hasErrors(problems);
   if (whole) problems.push(...checkAcross(files));
-  const { lexicons, problems: unheard } = await loadLexicons(folder);
-  const drafts = new Set(Object.keys(lexicons).filter((language) => lexicons[language]?.draft));
+  const { lexicons, drafts, problems: unheard } = await loadLexicons(folder);
   const sure = !hasErrors(problems);
   const words = await loadWords(folder, whole ? files : null, sure, await sources, drafts);
   problems.push(...words.problems, ...unheard);

@@ -227,6 +227,14 @@ export const words: Spoilt[] = [
     ],
   },
   {
+    what: 'a language with its first words and no lexicon yet',
+    changes: { 'words/nl/said.ftl': 'baseline-snap = Enkele woorden.\n' },
+    said: [
+      'words/nl/lexicon.yaml:1:1  Warning: There is no lexicon: whoever writes in this language is understood in English alone. Mend: Add it; the content that ships with the program has one.',
+      'words/nl/said.ftl  Warning: A draft: 62 texts are shown in English: baseline-complaint, baseline-supply, baseline-closed, baseline-clear, baseline-start, baseline-complaint-none, baseline-complaint-bad, baseline-complaint-odd and 54 more. Mend: Translate what is missing; once nothing is, take "draft: true" out of the lexicon.',
+    ],
+  },
+  {
     what: 'no English lexicon',
     changes: { 'words/en/lexicon.yaml': null },
     said: [
