@@ -5,6 +5,7 @@ import type { Evidence, Observation, Seen } from '../diagnosis/evidence.ts';
 import { addWeights, likelihoods, weightsOfPast } from '../diagnosis/likelihoods.ts';
 import { type CheckAdvice, nextCheck } from '../diagnosis/next-check.ts';
 import { type Belief, likelyCauses } from '../diagnosis/posterior.ts';
+import { isNear, sameSeen } from '../diagnosis/same-state.ts';
 import { unexplained } from '../diagnosis/unexplained.ts';
 import type { CallReason } from '../procedure/fault.ts';
 import type { Measure } from '../procedure/vocabulary.ts';
@@ -63,13 +64,7 @@ export function followOdd(
       odd.weights = addWeights(
         odd.weights,
         likelihoods(content.faults, { kind: 'tried', check: last, result: 'as-before' }),
-        // Once: that it stood still when it was looked at again.
-        odd.retakes === 1
-          ? likelihoods(content.faults, {
-              ...observation,
-              previous: { seen: odd.seen, after: null, expect: 'same' },
-            })
-          : {},
+        stoodStill(bench, observation, odd.seen, last === backOffAgain, odd.retakes === 1),
       );
     } else {
       // Nearly the same is the same state once more; anything else was a state that is gone.
@@ -84,6 +79,21 @@ export function followOdd(
   const facts = { verdict };
   carry(turn, [oddLine(verdict, seen)], facts);
   advise(turn, bench, observation.settable, seen.kind === 'series' ? null : observation);
+}
+
+/** That it stood still when it was looked at again counts once; that the idle stop was backed off once more, for itself. */
+function stoodStill(
+  bench: Bench,
+  observation: Observation,
+  before: Seen,
+  backedOff: boolean,
+  first: boolean,
+) {
+  if (!backedOff && !first) return {};
+  const after = backedOff ? 'back-off:idle-stop' : null;
+  const expect = backedOff && observation.previous?.after === after ? 'falls' : 'same';
+  const previous = { seen: before, after, expect, alone: true } as const;
+  return likelihoods(bench.content.faults, { ...observation, previous });
 }
 
 /** The next check of lowest expected cost, or a person. */
@@ -281,16 +291,4 @@ function oddLine(verdict: VerdictFact, seen: Seen) {
     });
   }
   return line('odd-value', { value: { value: seen.value, digits }, unit: unitSaid(verdict.unit) });
-}
-
-function sameSeen(a: Seen, b: Seen): boolean {
-  if (a.kind === 'value' && b.kind === 'value')
-    return Math.abs(a.value - b.value) <= 3 * Math.max(a.resolution, b.resolution);
-  return a.kind === b.kind && a.kind !== 'series';
-}
-
-function isNear(a: Seen, b: Seen): boolean {
-  if (a.kind === 'value' && b.kind === 'value')
-    return Math.abs(a.value - b.value) <= 0.02 + 0.02 * Math.abs(b.value);
-  return a.kind === b.kind;
 }

@@ -71,8 +71,18 @@ export function clearOdd(bench: Bench, awaited: Awaited, seen: Seen): void {
   if (setUp.oddity) {
     setUp.evidence = addWeights(setUp.evidence, weightsOfPast(content.faults, setUp.oddity.weights));
   }
-  if (setUp.oddity || isAsFound(bench, awaited)) keepWeights(bench, observationOf(bench, awaited, seen));
+  const observation = observationOf(bench, awaited, seen);
+  if (setUp.oddity || (isAsFound(bench, awaited) && isFinal(bench, observation))) {
+    keepWeights(bench, observation);
+  }
   setUp.oddity = null;
+}
+
+/** What decides against the machine is read twice, and weighed once; what must come back is weighed for having done so. */
+function isFinal({ setUp, stage }: Bench, observation: Observation): boolean {
+  if (setUp.reread !== null) return stage.failing === undefined;
+  const decides = stage.noteOnly === true || stage.failing !== undefined;
+  return !decides || plausible({ ...observation, settable: false }) === 'plausible';
 }
 
 /** What was turned until it read right, or was weighed before, says nothing new of causes. */

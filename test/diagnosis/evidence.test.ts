@@ -3,7 +3,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import type { Evidence, Seen, Weights } from '../../src/diagnosis/evidence.ts';
 import { hypothesesOf } from '../../src/diagnosis/hypothesis.ts';
-import { addWeights, lastingWeights, likelihoods } from '../../src/diagnosis/likelihoods.ts';
+import { addWeights, lastingWeights, likelihoods, weightsOfPast } from '../../src/diagnosis/likelihoods.ts';
 import { posterior, priorsFromCases, priorsOf } from '../../src/diagnosis/posterior.ts';
 import { closed, value } from './at-closed-stop.ts';
 import { shippedFaults as content } from './shipped-faults.ts';
@@ -108,6 +108,47 @@ describe('evidence', () => {
     expect(weights['leads-swapped'] ?? 0).toBe(0);
     // Of a pair, what lasts in it.
     expect(weights['leads-swapped+meter-range'] ?? 0).toBe(0);
+  });
+
+  it('a reading taken twice is no slip of the pen: what does not explain it falls far behind', () => {
+    const far = closed(value(0.78), { settable: false });
+    const once = likelihoods(content, far);
+    const twice = likelihoods(content, { ...far, sure: true });
+    const lead = (weights: Weights) => (weights['fast-idle-on'] ?? 0) - (weights['valve-clearance'] ?? 0);
+    expect(lead(twice)).toBeGreaterThan(lead(once) + 2000);
+  });
+
+  it('where only the move counts, it does not matter where the reading stands', () => {
+    const snapped = (from: number, to: number) =>
+      likelihoods(
+        content,
+        closed(value(to), { previous: { seen: value(from), after: 'snap', expect: 'same', alone: true } }),
+      );
+    expect(snapped(0.62, 0.65)['shaft-play']).toBe(snapped(0.72, 0.75)['shaft-play']);
+    expect(snapped(0.62, 0.65)['shaft-play']).toBeGreaterThan(2000);
+    expect(snapped(0.62, 0.62)['shaft-play']).toBeLessThan(-1000);
+  });
+
+  it('what was seen to by the way is likely gone, and nothing else is touched', () => {
+    const weights = likelihoods(content, { kind: 'seen-to', check: 'look-at-cable' });
+    expect(weights['tight-cable']).toBeLessThan(-1500);
+    expect(weights['carbon-in-bore'] ?? 0).toBe(0);
+    expect(weights['nothing-wrong'] ?? 0).toBe(0);
+    // Leads are moved again: that they were looked at once says nothing of later.
+    expect(likelihoods(content, { kind: 'seen-to', check: 'look-at-leads' })).toEqual({});
+    expect(likelihoods(content, { kind: 'seen-to', check: 'gone' })).toEqual({});
+  });
+
+  it('an odd reading that is gone accuses what flickers, the more the oftener, and not what would still show', () => {
+    const jumping = closed({ kind: 'range', low: 0.3, high: 0.6, resolution: 0.001 });
+    const past = weightsOfPast(content, likelihoods(content, jumping));
+    expect(past['corroded-plug']).toBeGreaterThan(0);
+    expect(past['corroded-plug']).toBeLessThan(likelihoods(content, jumping)['corroded-plug'] ?? 0);
+    const minus = weightsOfPast(content, likelihoods(content, closed(value(-0.6))));
+    expect(minus['sensor-reversed'] ?? 0).toBe(0);
+    // Swapped leads explain it better than a plug.
+    expect(minus['corroded-plug'] ?? 0).toBeLessThanOrEqual(0);
+    expect(weightsOfPast(content, {})).toEqual({});
   });
 
   it('two causes at once are laid over each other: swapped leads on a meter of 2 V range', () => {
