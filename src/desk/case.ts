@@ -117,8 +117,8 @@ export function enter(
   what: CaseEntry['what'],
   note: string | null = null,
 ): void {
-  const [first, ...rest] = [...one.history, { at, by, what, note: note?.slice(0, noteKept) ?? null }];
-  one.history = first ? [first, ...rest.slice(1 - entriesKept)] : [];
+  const all = [...one.history, { at, by, what, note: note?.slice(0, noteKept) ?? null }];
+  one.history = [...all.slice(0, 1), ...all.slice(1).slice(1 - entriesKept)];
 }
 
 export function keepWords(one: Case, text: string): void {

@@ -48,6 +48,7 @@ test.each<[string, string[]]>([
   ['kestrels', []],
   // The platform is nobody's name, and an owner who was erased has none.
   ['console', []],
+  ['sole', []],
   ['null', []],
   ['undefined', []],
 ])('%j finds %j', (text, ids) => {

@@ -16,6 +16,7 @@ test.each([
   // A slip is still no message to the owner.
   ['/noet he never listens', 'noet', 'he never listens'],
   ['/note: he never listens', 'note', 'he never listens'],
+  ['/no.te he never listens', 'no.te', 'he never listens'],
   ['/note2 he never listens', 'note2', 'he never listens'],
   ['/note, he never listens', 'note', 'he never listens'],
   ['  / take  ', 'take', ''],
