@@ -54,6 +54,10 @@ function pictureOfAsk(turn: Turn, bench: Bench, { move, verdict }: Facts): Pictu
 export function doLines(turn: Turn, bench: Bench, doing: readonly Action[]): Line[] {
   const common = machineFillIn(bench.machine, turn.state.language);
   return doing.map((action) => {
+    const torque = bench.machine.sensor.screwTorque;
+    if (action === 'tighten:sensor-screws' && torque !== undefined) {
+      return line('do-tighten-sensor-screws-to', { torque });
+    }
     const part = action.split(':')[1];
     const own = isPart(part) ? partFillIn(bench.machine, part, turn.state.language) : {};
     return line(`do-${action.replace(':', '-')}`, { ...common, ...own });

@@ -18,6 +18,7 @@ import { hearReading } from './hear-reading.ts';
 import { isHandsOff, isHeld, sayHeld } from './held.ts';
 import { leaveWithdrawn } from './leave-withdrawn.ts';
 import { chooseInMenu, decideLink, followLink, showMenu } from './menu.ts';
+import { countWork } from './offer-person.ts';
 import { raiseFlag } from './raise-flag.ts';
 import { carry, line, say, sayAgain, sayCarried } from './say.ts';
 import { steer } from './steer.ts';
@@ -33,7 +34,7 @@ export function hearOwner(turn: Turn, message: IncomingMessage): void {
   const { body } = message;
   if (isTooMuch(turn, message)) return;
   const silent = state.setUp ? scene.now - state.setUp.touchedAt : 0;
-  if (state.setUp) state.setUp.touchedAt = scene.now;
+  countWork(turn);
   switch (body.kind) {
     case 'start':
       if (isTaken(state.case) || (state.setUp && isHeld(state.setUp))) return sayHeld(turn);

@@ -106,6 +106,10 @@ export interface SetUp {
   machine: string;
   startedAt: number;
   touchedAt: number;
+  /** How long the owner has been at work, breaks left out. */
+  workedMs: number;
+  /** A person was offered to them, since it takes long. */
+  offered: boolean;
   stage: string;
   step: Step;
   /** What the owner was asked to do and has not yet confirmed. */
@@ -204,6 +208,8 @@ export function newSetUp(
     machine,
     startedAt: now,
     touchedAt: now,
+    workedMs: 0,
+    offered: false,
     stage,
     step: { kind: 'stage' },
     doing: [],

@@ -6,6 +6,7 @@ import { fallDue } from './fall-due.ts';
 import { finishTurn } from './finish-turn.ts';
 import { hearOwner } from './hear-owner.ts';
 import { hearStaff } from './hear-staff.ts';
+import { offerPerson } from './offer-person.ts';
 import { type PackedState, unpackState } from './pack-state.ts';
 import { restate } from './restate.ts';
 import { caseFact, line, tellDesk } from './say.ts';
@@ -53,6 +54,7 @@ export function transition(scene: Scene, state: Conversation | null, event: Even
       break;
   }
   if (turn.again) restate(turn);
+  if (event.kind === 'message' && event.message.role === 'owner') offerPerson(turn);
   finishTurn(turn);
   return turn;
 }

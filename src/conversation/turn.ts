@@ -3,7 +3,7 @@
 import type { Facts, Line, VerdictFact } from '../chat/facts.ts';
 import type { Destination, PictureRequest } from '../chat/outgoing-message.ts';
 import type { Lexicon } from '../measurement/lexicon.ts';
-import type { Content } from '../procedure/content.ts';
+import { type Content, contentFor } from '../procedure/content.ts';
 import type { Machine } from '../procedure/machine.ts';
 import type { Procedure, Stage } from '../procedure/procedure.ts';
 import { stageOf } from '../procedure/procedure.ts';
@@ -127,5 +127,5 @@ export function benchOf(turn: Turn): Bench {
       `Set-up ${setUp.code} is pinned to content ${setUp.content}, which lacks its machine, procedure or stage.`,
     );
   }
-  return { setUp, content, procedure, machine, stage };
+  return { setUp, content: contentFor(content, machine), procedure, machine, stage };
 }

@@ -1,6 +1,6 @@
 // All content as the core sees it: one checked, plain value that a set-up is pinned to.
 
-import type { FaultContent } from './fault.ts';
+import { type FaultContent, faultsFor } from './fault.ts';
 import type { Machine } from './machine.ts';
 import type { Procedure } from './procedure.ts';
 import type { Tip } from './tip.ts';
@@ -15,6 +15,17 @@ export interface Content {
   faults: FaultContent;
   /** Only those of the newest content are posted; an older one may come without any. */
   tips: Record<string, Tip>;
+}
+
+const fitted = new WeakMap<Content, Map<Machine['sensor']['kind'], Content>>();
+
+/** The content as it holds for this machine; made once for each kind of sensor, since the diagnosis keeps what it reckons by it. */
+export function contentFor(content: Content, { sensor: { kind } }: Machine): Content {
+  const known = fitted.get(content) ?? new Map<Machine['sensor']['kind'], Content>();
+  fitted.set(content, known);
+  const own = known.get(kind) ?? { ...content, faults: faultsFor(content.faults, kind) };
+  known.set(kind, own);
+  return own;
 }
 
 const byOrder = <T extends { order: number; id: string }>(things: Record<string, T>): T[] =>

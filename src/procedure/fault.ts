@@ -1,6 +1,7 @@
 // What content may say of a fault, of the checks that find it and of causes that come together, for the library and the diagnosis.
 import { z } from 'zod';
 import { idSchema } from './identifier.ts';
+import { type SensorKind, sensorKinds } from './vocabulary.ts';
 
 const id = idSchema;
 const share = z.number().min(0).max(1);
@@ -104,6 +105,8 @@ const faultSchema = z.strictObject({
   /** The row of the signature table it stands for, null where there is none. */
   row: z.string().nullable(),
   layer: z.enum(layers),
+  /** Only a sensor of this kind can have it. */
+  sensor: z.enum(sensorKinds).optional(),
   /** It comes and goes between one reading and the next, so that an earlier reading in order says nothing against it. */
   passing: z.boolean().default(false),
   prior,
@@ -186,6 +189,18 @@ export function joinFaultFiles(files: readonly FaultContent[]): FaultContent {
     questions: files.flatMap((file) => file.questions),
     checks: files.flatMap((file) => file.checks),
     pairs: files.flatMap((file) => file.pairs),
+  };
+}
+
+/** What a machine with this kind of sensor can have; the same object where that is all. */
+export function faultsFor(content: FaultContent, kind: SensorKind): FaultContent {
+  const isOther = ({ sensor }: Fault) => sensor !== undefined && sensor !== kind;
+  const others = new Set(content.faults.filter(isOther).map((fault) => fault.id));
+  if (others.size === 0) return content;
+  return {
+    ...content,
+    faults: content.faults.filter((fault) => !others.has(fault.id)),
+    pairs: content.pairs.filter(({ of }) => !of.some((one) => others.has(one))),
   };
 }
 

@@ -3,7 +3,7 @@ import { z } from 'zod';
 import { idSchema } from './identifier.ts';
 import { localisedSchema } from './localised.ts';
 import { type Target, targetSchema } from './target.ts';
-import { measureIds, type Part, partIds } from './vocabulary.ts';
+import { measureIds, type Part, partIds, sensorKinds } from './vocabulary.ts';
 
 const colourSchema = z.enum([
   'black',
@@ -47,7 +47,8 @@ export const machineSchema = z.strictObject({
   /** `asked`: the machine is not known to the workshop, and the owner is asked. */
   throttle: z.enum(['cable', 'by-wire', 'asked']),
   sensor: z.strictObject({
-    kind: z.enum(['potentiometer', 'contactless']),
+    /** Faults that only one kind can have are not thought of with the other. */
+    kind: z.enum(sensorKinds),
     adjustable: z.enum(['yes', 'no', 'asked']),
     nominalSupply: z.number().positive(),
     screwTorque: z.number().positive().optional(),

@@ -93,6 +93,9 @@ export const actions = [
 
 export type Action = (typeof actions)[number];
 
+export const sensorKinds = ['potentiometer', 'contactless'] as const;
+export type SensorKind = (typeof sensorKinds)[number];
+
 /** The red flags: whoever says one of these is told what to do first, and gets a person. */
 export const redFlags = [
   'throttle-sticks',

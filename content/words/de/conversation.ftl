@@ -143,6 +143,7 @@ do-mark-sensor-body = Markiere, wie der Sensor sitzt.
 do-restore-sensor-body = Stell den Sensor zurück auf deine Markierung.
 do-loosen-sensor-screws = Löse beide Sensorschrauben, bis er sich mit etwas Widerstand drehen lässt.
 do-tighten-sensor-screws = Zieh beide Schrauben abwechselnd an, immer nur ein wenig. Hände weg, kurz warten.
+do-tighten-sensor-screws-to = Zieh beide Schrauben abwechselnd an, immer nur ein wenig, bis { $torque } Nm. Hände weg, kurz warten.
 do-open = Gas ganz auf.
 do-close = Gas zu.
 do-snap = Reiß das Gas auf und lass los.
@@ -265,6 +266,7 @@ give-up-wait = Auf den Menschen warten
 called = Ich habe einen Menschen in der Werkstatt gerufen. Dort sieht man alles, was du geschickt hast.
 called-closed = Die Werkstatt hat gerade zu. Wenn sie öffnet, kommst du zuerst dran.
 called-go-on = Du kannst solange weitermachen.
+enough = Das sind jetzt { $minutes } Minuten. "Werkstatt" ruft jemanden zu Hilfe; "Pause" hält deinen Platz frei.
 leave-it = Brücke ab, Messgerät aus. So nicht starten und nicht fahren.
 held = Das wartet auf einen Menschen in der Werkstatt. Brücke ab, Messgerät aus. So nicht starten und nicht fahren.
 

@@ -1,5 +1,5 @@
 # Die Worte zum Drosselklappensensor: throttle-sensor-<Schritt> sagt, was zu tun ist; Antworten sind throttle-sensor-<Frage>-<Antwort>.
-# Jedem gegeben: $machine $wake $tool $torque $count $minutes $seconds und, bei Teilen, $where.
+# Jedem gegeben: $machine $wake $connector $supply $signal $ground $minutes $seconds und, bei Teilen, $part $where $tool.
 
 throttle-sensor-complaint = Was stimmt nicht, wenn sie läuft?
 throttle-sensor-complaint-none = Nichts, nur prüfen

@@ -143,6 +143,7 @@ do-mark-sensor-body = Mark where the sensor sits.
 do-restore-sensor-body = Put the sensor back to your mark.
 do-loosen-sensor-screws = Loosen both sensor screws until it turns with some drag.
 do-tighten-sensor-screws = Nip up both screws in turn, a little each. Hands off, wait a moment.
+do-tighten-sensor-screws-to = Tighten both screws in turn, a little each, to { $torque } Nm. Hands off, wait a moment.
 do-open = Open the throttle fully.
 do-close = Close the throttle.
 do-snap = Snap the throttle open and let go.
@@ -264,6 +265,7 @@ give-up-wait = Wait for the person
 called = I have called a person at the workshop. They see everything you sent.
 called-closed = The workshop is closed now. Your call is first in line when it opens.
 called-go-on = You can go on meanwhile.
+enough = { $minutes } minutes by now. "person" calls somebody to help; "pause" keeps your place.
 leave-it = Jumper off, meter off. Don't start or ride it like this.
 held = This waits for a person at the workshop. Jumper off, meter off. Don't start or ride it like this.
 

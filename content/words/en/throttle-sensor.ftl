@@ -1,5 +1,5 @@
 # The words of the throttle sensor procedure: throttle-sensor-<stage> says what to do; answers are throttle-sensor-<question>-<answer>.
-# Given to each: $machine $wake $tool $torque $count $minutes $seconds and, for parts, $where.
+# Given to each: $machine $wake $connector $supply $signal $ground $minutes $seconds and, for parts, $part $where $tool.
 
 throttle-sensor-complaint = What is wrong with how it runs?
 throttle-sensor-complaint-none = Nothing, just checking

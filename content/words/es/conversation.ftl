@@ -143,6 +143,7 @@ do-mark-sensor-body = Marca dónde está el sensor.
 do-restore-sensor-body = Vuelve a poner el sensor en tu marca.
 do-loosen-sensor-screws = Afloja los dos tornillos del sensor hasta que gire con algo de roce.
 do-tighten-sensor-screws = Aprieta los dos tornillos por turnos, un poco cada uno. Suelta y espera un momento.
+do-tighten-sensor-screws-to = Aprieta los dos tornillos por turnos, un poco cada uno, hasta { $torque } Nm. Suelta y espera un momento.
 do-open = Abre el acelerador a fondo.
 do-close = Cierra el acelerador.
 do-snap = Abre el acelerador de golpe y suéltalo.
@@ -264,6 +265,7 @@ give-up-wait = Esperar a la persona
 called = He llamado a una persona del taller. Ve todo lo que has enviado.
 called-closed = El taller está cerrado. Tu llamada es la primera cuando abra.
 called-go-on = Mientras tanto puedes seguir.
+enough = Van { $minutes } minutos. "persona" llama a alguien; "pausa" te guarda el sitio.
 leave-it = Quita el puente, apaga el medidor. No arranques ni salgas así.
 held = Esto espera a una persona del taller. Quita el puente, apaga el medidor. No arranques ni salgas así.
 

@@ -1,5 +1,5 @@
 # Las palabras del procedimiento del sensor del acelerador: throttle-sensor-<stage> dice qué hacer; las respuestas son throttle-sensor-<question>-<answer>.
-# A cada una se le da: $machine $wake $tool $torque $count $minutes $seconds y, para las piezas, $where.
+# A cada una se le da: $machine $wake $connector $supply $signal $ground $minutes $seconds y, para las piezas, $part $where $tool.
 
 throttle-sensor-complaint = ¿Qué no va bien en la moto?
 throttle-sensor-complaint-none = Nada, solo compruebo

@@ -144,6 +144,7 @@ do-mark-sensor-body = Marque la position du capteur.
 do-restore-sensor-body = Remets le capteur sur ta marque.
 do-loosen-sensor-screws = Desserre les deux vis du capteur jusqu'à ce qu'il tourne en résistant un peu.
 do-tighten-sensor-screws = Resserre les deux vis tour à tour, un peu chacune. Lâche, attends un instant.
+do-tighten-sensor-screws-to = Resserre les deux vis tour à tour, un peu chacune, jusqu'à { $torque } Nm. Lâche, attends un instant.
 do-open = Ouvre les gaz en grand.
 do-close = Ferme les gaz.
 do-snap = Ouvre les gaz d'un coup sec et lâche.
@@ -266,6 +267,7 @@ give-up-wait = Attendre la personne
 called = J'ai appelé une personne de l'atelier. Elle voit tout ce que tu as envoyé.
 called-closed = L'atelier est fermé. Ton appel passera en premier à l'ouverture.
 called-go-on = Tu peux continuer en attendant.
+enough = Cela fait { $minutes } minutes. "atelier" appelle quelqu'un ; "pause" garde ta place.
 leave-it = Pont retiré, multimètre éteint. Ne démarre pas et ne roule pas ainsi.
 held = Cela attend une personne de l'atelier. Pont retiré, multimètre éteint. Ne démarre pas et ne roule pas ainsi.
 

@@ -1,5 +1,5 @@
 # Les mots du capteur papillon : throttle-sensor-<étape> dit quoi faire ; les réponses sont throttle-sensor-<question>-<réponse>.
-# Donnés à chacune : $machine $wake $tool $torque $count $minutes $seconds et, pour une pièce, $where.
+# Donnés à chacune : $machine $wake $connector $supply $signal $ground $minutes $seconds et, pour une pièce, $part $where $tool.
 
 throttle-sensor-complaint = Qu'est-ce qui ne va pas quand elle tourne ?
 throttle-sensor-complaint-none = Rien, juste un contrôle

@@ -143,6 +143,7 @@ do-mark-sensor-body = Segna dove sta il sensore.
 do-restore-sensor-body = Rimetti il sensore sul tuo segno.
 do-loosen-sensor-screws = Allenta le due viti del sensore finché gira con un po' di attrito.
 do-tighten-sensor-screws = Stringi le due viti a turno, poco per volta. Lascia e aspetta un momento.
+do-tighten-sensor-screws-to = Stringi le due viti a turno, poco per volta, fino a { $torque } Nm. Lascia e aspetta un momento.
 do-open = Apri il gas a fondo.
 do-close = Chiudi il gas.
 do-snap = Apri il gas di colpo e lascialo andare.
@@ -264,6 +265,7 @@ give-up-wait = Aspettare la persona
 called = Ho chiamato una persona dell'officina. Vede tutto quello che hai inviato.
 called-closed = L'officina è chiusa. La tua chiamata è la prima quando apre.
 called-go-on = Intanto puoi andare avanti.
+enough = Sono { $minutes } minuti. "persona" chiama qualcuno; "pausa" tiene il segno.
 leave-it = Via il ponticello, spegni il tester. Non avviarla e non guidarla così.
 held = Questo aspetta una persona dell'officina. Via il ponticello, spegni il tester. Non avviarla e non guidarla così.
 

@@ -1,5 +1,5 @@
 # Le parole della procedura del sensore dell'acceleratore: throttle-sensor-<stage> dice che cosa fare; le risposte sono throttle-sensor-<question>-<answer>.
-# A ciascuna si dà: $machine $wake $tool $torque $count $minutes $seconds e, per i pezzi, $where.
+# A ciascuna si dà: $machine $wake $connector $supply $signal $ground $minutes $seconds e, per i pezzi, $part $where $tool.
 
 throttle-sensor-complaint = Che cosa non va nella moto?
 throttle-sensor-complaint-none = Niente, controllo e basta

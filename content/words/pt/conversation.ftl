@@ -143,6 +143,7 @@ do-mark-sensor-body = Marque onde o sensor está.
 do-restore-sensor-body = Ponha o sensor de volta na sua marca.
 do-loosen-sensor-screws = Afrouxe os dois parafusos do sensor até ele girar com algum atrito.
 do-tighten-sensor-screws = Aperte os dois parafusos alternando, um pouco cada um. Solte e espere um momento.
+do-tighten-sensor-screws-to = Aperte os dois parafusos alternando, um pouco cada um, até { $torque } Nm. Solte e espere um momento.
 do-open = Abra o acelerador todo.
 do-close = Feche o acelerador.
 do-snap = Abra o acelerador de uma vez e solte.
@@ -264,6 +265,7 @@ give-up-wait = Esperar a pessoa
 called = Chamei uma pessoa da oficina. Ela vê tudo o que você enviou.
 called-closed = A oficina está fechada. O seu chamado é o primeiro quando abrir.
 called-go-on = Enquanto isso, você pode continuar.
+enough = Já são { $minutes } minutos. "pessoa" chama alguém; "pausa" guarda o seu lugar.
 leave-it = Tire o jumper, desligue o medidor. Não dê a partida nem rode assim.
 held = Isto espera por uma pessoa da oficina. Tire o jumper, desligue o medidor. Não dê a partida nem rode assim.
 

@@ -1,5 +1,5 @@
 # As palavras do procedimento do sensor do acelerador: throttle-sensor-<stage> diz o que fazer; as respostas são throttle-sensor-<question>-<answer>.
-# A cada uma se dá: $machine $wake $tool $torque $count $minutes $seconds e, para peças, $where.
+# A cada uma se dá: $machine $wake $connector $supply $signal $ground $minutes $seconds e, para peças, $part $where $tool.
 
 throttle-sensor-complaint = O que não vai bem na moto?
 throttle-sensor-complaint-none = Nada, só verificando
