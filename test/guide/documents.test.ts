@@ -121,6 +121,8 @@ test('the README names every command, every package that the program runs on, an
   expect(commands.filter((name) => !readme.includes(`npm run ${name}`))).toEqual([]);
   expect(Object.keys(dependencies).filter((name) => !readme.includes(`| \`${name}\` |`))).toEqual([]);
   expect(settings.filter((name) => !readme.includes(`\`${name}\``))).toEqual([]);
+  const example = read('.env.example');
+  expect(settings.filter((name) => !new RegExp(`^${name}=`, 'm').test(example))).toEqual([]);
 });
 
 test('the README leads to every guide and every file that a workshop runs the bot by', () => {
@@ -128,4 +130,16 @@ test('the README leads to every guide and every file that a workshop runs the bo
   const guides = readdirSync(join(root, 'content/guide')).map((name) => `content/guide/${name}`);
   const files = [...guides, 'compose.yaml', 'Dockerfile', '.env.example', 'NOTICE'];
   expect(files.filter((file) => !new RegExp(`\\]\\(${file}[)#]`).test(readme))).toEqual([]);
+});
+
+test('NOTICE names every package that the program runs on, under the licence that the package says', () => {
+  const notice = read('NOTICE');
+  const { dependencies } = JSON.parse(read('package.json'));
+  const wrong = Object.keys(dependencies).filter((name) => {
+    const { license } = JSON.parse(read(`node_modules/${name}/package.json`));
+    // A licence begins its line behind two blanks; its packages may go on below, further in.
+    const entry = notice.split(/\n(?= {2}\S)/).find((one) => one.startsWith(`  ${license} `));
+    return !entry?.split(/[\s,]+/).includes(name);
+  });
+  expect(wrong, 'Mend: name it in NOTICE.').toEqual([]);
 });
