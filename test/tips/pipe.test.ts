@@ -1,28 +1,33 @@
 // Holds the tips against the pipe contract, with the whole program running: on their schedule, without configuration, and over a restart.
-import { cpSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterEach, beforeEach, expect, test } from 'vitest';
 import { type Answer, startProgram } from '../kill/drive-program.ts';
+import { copyEnglishContent } from '../kill/english-content.ts';
 
 const root = join(import.meta.dirname, '../..');
 let folder: string;
+let content: string;
 beforeEach(() => {
   folder = mkdtempSync(join(tmpdir(), 'gaugehand-tips-'));
+  content = copyEnglishContent(folder);
 });
 afterEach(() => rmSync(folder, { recursive: true, force: true }));
 
-async function run(now: string, lines: object[], own: string[] = []): Promise<Answer[]> {
+async function run(now: string, lines: object[]): Promise<Answer[]> {
   const command = [
     join(root, 'src/start.mjs'),
     'chat',
     '--pipe',
     '--data',
     join(folder, 'data'),
+    '--content',
+    content,
     '--now',
     now,
   ];
-  const program = startProgram([...command, ...own], { DATABASE_URL: '' });
+  const program = startProgram(command, { DATABASE_URL: '' });
   const answers: Answer[] = [];
   for (const line of lines) program.write(line);
   const ended = program.end();
@@ -90,10 +95,7 @@ test('what the desk asks is answered before the line is done', async () => {
 });
 
 test('words that were bettered in the content are corrected in the channel', async () => {
-  const content = join(folder, 'content');
-  cpSync(join(root, 'content'), content, { recursive: true });
-  const own = ['--content', content];
-  const [posted] = tips(await run('2026-01-05T18:00:00Z', [{ advance: '1d' }], own));
+  const [posted] = tips(await run('2026-01-05T18:00:00Z', [{ advance: '1d' }]));
   const words = join(content, 'words/en/tips.ftl');
   const better = readFileSync(words, 'utf8').replace(
     /^tip-closed-stop =\n(?: .*\n)+/m,
@@ -104,6 +106,6 @@ test('words that were bettered in the content are corrected in the channel', asy
     { ...staff, text: 'tips closed-stop' },
     { ...staff, choose: 'tips:correct:closed-stop' },
   ];
-  const changed = tips(await run('2026-01-07T12:00:00Z', requests, own));
+  const changed = tips(await run('2026-01-07T12:00:00Z', requests));
   expect(changed).toEqual([expect.objectContaining({ id: posted?.id, edit: 1, text: 'Better.' })]);
 });
