@@ -91,3 +91,31 @@ test('whatever begins with a sign and a letter is never passed on', () => {
     ),
   );
 });
+
+// "gib zurück" is German for "give back", "gib es bitte ab" a request of four words.
+test.each([
+  ['/nimm', 'take', ''],
+  ['/gib zurück', 'give-back', ''],
+  ['/GIB zurück  an  Sam', 'give-back', 'an  Sam'],
+  ['/gib\nzurück\nan Sam', 'give-back', 'an Sam'],
+  ['/gib ab', 'gib', 'ab'],
+  ['/gib es ab Sam', 'pass', 'Sam'],
+  // The longest that is known counts; what is longer than any command is none.
+  ['/frag', 'ask', ''],
+  ['/frag nach', 'check', ''],
+  ['/frag danach', 'ask', 'danach'],
+  ['/heute zu', 'closed', 'today'],
+  ['/wieder auf', 'open', 'again'],
+])('in the words of a language %j is the command "%s"', (text, name, rest) => {
+  const words: Record<string, string> = {
+    nimm: 'take',
+    'gib zurück': 'give-back',
+    'gib es ab': 'pass',
+    frag: 'ask',
+    'frag nach': 'check',
+    'heute zu': 'closed-today',
+    'wieder auf': 'open-again',
+  };
+  expect(readCommand(text, (said) => words[said])).toEqual({ name, rest });
+  expect(readBareCommand(text.slice(1), [name], (said) => words[said])).toEqual({ name, rest });
+});
