@@ -23,7 +23,7 @@ export function hearCount(text: string, lexicons: readonly Lexicon[]): number | 
       : [piece],
   );
   const [own] = lexicons;
-  const habits = { upToNineteen: own?.upToNineteen ?? new Set<number>(), wholeDecimals: false };
+  const habits = { upToNineteen: own?.upToNineteen ?? new Set<number>() };
   let count: number | null = null;
   for (let at = 0; at < pieces.length; ) {
     const found = countAt(pieces, at, habits);

@@ -36,7 +36,7 @@ export function isElsewhere(
     if (isMark(piece, '.,;\n()!') || isRole(piece, 'but', 'now')) break;
     // "Avant 32, arrière 40": in front, not before.
     const place = isRole(piece, 'label') && several && isBesideLabel(pieces, all, index);
-    if (!place && (isRole(piece, 'elsewhen') || (several && isRole(piece, 'past')))) return true;
+    if (!place && (isRole(piece, 'elsewhen', 'wish') || (several && isRole(piece, 'past')))) return true;
   }
   const link = pieces.slice(floor, quantity.from);
   const ranged = link.length === 1 && (isRole(link[0], 'to', 'joiner', 'or') || isMark(link[0], '-~/'));

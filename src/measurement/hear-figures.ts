@@ -1,6 +1,6 @@
 // Decides what the numbers of a message come to: one reading, a range, a series, an overload, none, or a reason to ask back.
 
-import { labelled, looseEnds } from './hear-clauses.ts';
+import { isSequence, labelled, looseEnds } from './hear-clauses.ts';
 import { hearLoneOne, hearNone } from './hear-no-figure.ts';
 import { type Sorted, sortQuantities } from './hear-others.ts';
 import {
@@ -32,7 +32,7 @@ export function hearFigures(
   if (own === undefined) return unclear('nothing-understood');
   const lone = hearLoneOne(pieces);
   if (lone !== null) return lone;
-  const found = findQuantities(pieces, own, asked === 'mm' || asked === null);
+  const found = joinThousands(pieces, findQuantities(pieces, own, asked === 'mm' || asked === null), asked);
   if (found.length > mostQuantities) return unclear('two-meanings');
   clearBullets(pieces, found);
   for (const quantity of found) {
@@ -65,6 +65,32 @@ function unitNamed(quantities: readonly Quantity[]): Unit | null {
   return named ? worthOf(named).unit : null;
 }
 
+/** "1 900", "1 300-1 400": groups of three parted by a space, where that is one figure of the stage. */
+function joinThousands(pieces: readonly Piece[], found: readonly Quantity[], asked: Unit | null): Quantity[] {
+  const joined: Quantity[] = [];
+  for (const two of found) {
+    const one = joined.at(-1);
+    const head = one && one.unit === null && one.to === two.from ? pieces[one.to - 1]! : null;
+    const tail = pieces[two.from];
+    const fits = asked === '1/min' || two.unit === 'mV';
+    const parted =
+      head?.kind === 'numeral' &&
+      /^[1-9]\d?$/u.test(head.text) &&
+      tail?.kind === 'numeral' &&
+      /^\d{3}(?:[.,]\d+)?$/u.test(tail.text);
+    if (!fits || !parted || isRole(pieces[one!.from - 1], 'counted')) {
+      joined.push(two);
+      continue;
+    }
+    const [whole, fraction = ''] = tail.text.split(/[.,]/u);
+    const exp = -fraction.length;
+    const decimal = { digits: head.text + whole + fraction, exp, place: exp, negative: false };
+    const number = { ...two.number!, numeral: null, decimal, whole: true };
+    joined[joined.length - 1] = { ...one!, ...two, negative: one!.negative, from: one!.from, number };
+  }
+  return joined;
+}
+
 class Figures {
   readonly #pieces: readonly Piece[];
   readonly #sorted: Sorted;
@@ -80,7 +106,8 @@ class Figures {
 
   hear(): Heard {
     const { kept } = this.#sorted;
-    if (this.#sorted.trailingCorrection || this.#sorted.undecided) return unclear('two-meanings');
+    if (this.#sorted.trailingCorrection || this.#sorted.undecided || this.#sorted.unclaimed)
+      return unclear('two-meanings');
     if (kept.every(({ overload }) => overload)) return { kind: 'overload' };
     if (kept.length === 1) return this.#one(kept[0]!);
     return this.#several(kept);
@@ -130,8 +157,6 @@ class Figures {
 
   #several(all: readonly Quantity[]): Heard {
     let kept = all;
-    const taken = this.#grouped(kept);
-    if (taken !== null) return taken;
     const links = kept.slice(1).map((quantity, index) => this.#pieces.slice(kept[index]!.to, quantity.from));
     if (isRangeOfMeter(kept, links)) return { kind: 'overload' };
     if (isMixed(kept) || (kept.some(({ overload }) => overload) && this.#wanders()))
@@ -152,7 +177,12 @@ class Figures {
     if (pair && areExtremes(this.#pieces, kept)) return this.#span(numbers);
     const odd = values.find((value) => value?.kind === 'unclear');
     if (odd) return { kind: 'unclear', why: odd.why };
-    if (this.#says('or') || kept.some(({ bound }) => bound) || isBroken(kept)) return unclear('two-meanings');
+    if (
+      links.flat().some((piece) => isRole(piece, 'or')) ||
+      kept.some(({ bound }) => bound) ||
+      isBroken(kept)
+    )
+      return unclear('two-meanings');
     // "0.35, maybe 0.36", "0.35? 0.36?"
     if (pair && kept[1]!.hedged && !labelled(this.#pieces, kept, this.#sorted.all))
       return unclear('two-meanings');
@@ -160,33 +190,10 @@ class Figures {
     if (this.#says('attempt') && kept.length === 2) return unclear('two-meanings');
     if (this.#says('entered') && !labelled(this.#pieces, kept, this.#sorted.all))
       return unclear('two-meanings');
-    const listed = links.every((link) => looseEnds(link));
+    const listed = links.every((link) => looseEnds(link)) || isSequence(kept, links);
     if (!listed && !labelled(this.#pieces, kept, this.#sorted.all)) return unclear('two-meanings');
     if (pair && links[0]!.some((piece) => isMark(piece, '→'))) return unclear('two-meanings');
     return this.#series(values as (Extract<Taken, { kind: 'value' }> | null)[]);
-  }
-
-  /** "1 900": groups of three parted by a space, where that is one figure of the stage. */
-  #grouped(kept: readonly Quantity[]): Heard | null {
-    if (kept.length !== 2 || this.#asked === 'mm' || this.#asked === '%') return null;
-    const [one, two] = kept as [Quantity, Quantity];
-    const head = this.#pieces[one.from]!;
-    const tail = this.#pieces[two.from];
-    if (one.to !== two.from || one.unit !== null || !/^[1-9]\d?$/u.test(head.text)) return null;
-    if (tail?.kind !== 'numeral' || !/^\d{3}(?:[.,]\d+)?$/u.test(tail.text)) return null;
-    if (this.#asked !== '1/min' && two.unit !== 'mV') return null;
-    const [whole, fraction = ''] = tail.text.split(/[.,]/u);
-    const decimal = {
-      digits: head.text + whole + fraction,
-      exp: -fraction.length,
-      place: -fraction.length,
-      negative: false,
-    };
-    return this.#one({
-      ...two,
-      negative: one.negative,
-      number: { ...two.number!, numeral: null, decimal, whole: true },
-    });
   }
 
   #range(
@@ -219,7 +226,10 @@ class Figures {
   /** "Min 0.34 max 0.37": one limit in front of each, and not the same one. */
   #limits(kept: readonly Quantity[], numbers: readonly (Taken | null)[]): Heard | null {
     if (this.#says('or') || !kept.every(({ bound }) => bound)) return null;
-    const [one, two] = kept.map(({ from }) => this.#pieces[from]!.raw.toLowerCase());
+    const [one, two] = kept.map(({ from, to }) => {
+      const [front, behind] = [this.#pieces[from]!, this.#pieces[to - 1]!];
+      return isRole(front, 'bound') || front.kind === 'mark' ? front.text : behind.text;
+    });
     const span = one === two ? null : this.#span(numbers);
     return span?.kind === 'range' ? { ...span, echo: true } : null;
   }

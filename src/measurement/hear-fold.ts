@@ -14,6 +14,8 @@ export function foldText(text: string): string {
       .replace(/\p{Nd}/gu, asciiDigit)
       .replace(/(?<=\d)[\u00a0\u202f\u2009\u2007](?=\d{3}(?!\d))/gu, "'")
       .replace(/[\u00bc-\u00be\u2150-\u215e\u2189]/gu, ' $&')
+      // A sign of order stays one.
+      .replace(/(?<=\d)[\u00ba\u00aa]/gu, 'th')
       .replace(/[\u2033\u201c-\u201f\u00ab\u00bb]/gu, '"')
       .replace(/[\u2018-\u201b\u02bc\u00b4\u2032]/gu, "'")
       .normalize('NFKC')

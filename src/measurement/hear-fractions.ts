@@ -33,7 +33,11 @@ export function partOf(whole: number, over: number, under: number, from: number,
 }
 
 /** "half a volt", "three quarters", "ein halbes Volt", "an eighth". */
-export function readSpokenFraction(pieces: readonly Piece[], from: number): SpokenNumber | null {
+export function readSpokenFraction(
+  pieces: readonly Piece[],
+  from: number,
+  behindUnit = false,
+): SpokenNumber | null {
   const first = pieces[from];
   // A word that is both (a six and a half) is the half in front of a unit.
   const isHalf = first?.meaning.fraction != null && (pieces[from + 1]?.meaning.unit ?? null) !== null;
@@ -54,6 +58,6 @@ export function readSpokenFraction(pieces: readonly Piece[], from: number): Spok
     ahead++;
   const unit = pieces[ahead]?.meaning.unit ?? pieces[ahead]?.sign?.found.unit ?? null;
   if (unit !== null || isRole(pieces[ahead], 'other-quantity')) to = ahead;
-  else if (!led || (under <= 4 && counted === null)) return null;
+  else if (!behindUnit && (!led || (under <= 4 && counted === null))) return null;
   return partOf(0, counted ?? 1, under, from, to);
 }

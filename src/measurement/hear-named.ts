@@ -105,6 +105,28 @@ export function isRating(
   );
 }
 
+/** "12.64, bought 2 years ago": a whole figure counts the word behind it, whatever that is, and "my 450 reads 0.35" names what is measured, where another is the reading. */
+export function isCount(
+  pieces: readonly Piece[],
+  { number, unit, foreign, to }: Quantity,
+  numbers: readonly Quantity[],
+): boolean {
+  const behind = pieces[to];
+  const digits = number?.numeral?.decimal?.digits ?? number?.decimal?.digits ?? '';
+  return (
+    number?.whole === true &&
+    unit === null &&
+    !foreign &&
+    !number.juxtaposed &&
+    /^[1-9]\d{0,3}$/u.test(digits) &&
+    behind?.kind === 'word' &&
+    !behind.glued &&
+    behind.sign === null &&
+    (!hasUse(behind) || (digits.length >= 3 && isRole(behind, 'shows'))) &&
+    numbers.some((other) => !other.foreign && other.number?.whole === false && !other.number.spoken)
+  );
+}
+
 /** A decimal of less than a hundred: a bare figure of three digits beside it is none of its kind. */
 const isVolts = ({ number, unit }: Quantity) =>
   number?.numeral?.decimal != null &&

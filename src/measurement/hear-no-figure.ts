@@ -9,9 +9,8 @@ const unclear = (why: UnclearWhy): Heard => ({ kind: 'unclear', why });
 
 /** "1 ." and "just a 1, on the left": a meter's way to say that there is too much. */
 export function hearLoneOne(pieces: readonly Piece[]): Heard | null {
-  const ones = pieces.filter(
-    ({ text, kind, meaning }) => (kind === 'numeral' && text === '1') || meaning.number === 1,
-  );
+  const typed = pieces.filter(({ text, kind }) => kind === 'numeral' && text === '1');
+  const ones = typed.length > 0 ? typed : pieces.filter(({ meaning }) => meaning.number === 1);
   if (ones.length !== 1 || pieces.some(({ kind, text }) => kind === 'numeral' && text !== '1')) return null;
   const dotted = pieces.length === 2 && isMark(pieces[1], '.') && !pieces[1]!.glued;
   return dotted || pieces.some((piece) => isRole(piece, 'left-side')) ? { kind: 'overload' } : null;

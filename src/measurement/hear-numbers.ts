@@ -203,7 +203,7 @@ function readDecimals(
     fraction += String(cardinal.value);
     at = cardinal.to;
     if (cardinal.value >= 10) {
-      echo = !habits.wholeDecimals;
+      echo = true;
       break;
     }
   }

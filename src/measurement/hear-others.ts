@@ -1,9 +1,10 @@
 // Tells the reading from the other numbers of a message: pins, ranges of the meter, targets, what was before, what was taken back.
+import { standApart } from './hear-clauses.ts';
 import { isElsewhere, presentOnly } from './hear-elsewhere.ts';
-import { isNamed, isRating, withoutListNumbers } from './hear-named.ts';
-import { isRole, type Piece } from './hear-pieces.ts';
+import { isCount, isNamed, isRating, withoutListNumbers } from './hear-named.ts';
+import type { Piece } from './hear-pieces.ts';
 import type { Quantity } from './hear-quantities.ts';
-import { correctedByPast, isDenied, isUndecided, lastWord } from './hear-taken-back.ts';
+import { correctedByPast, endsTakenBack, isDenied, isUndecided, lastWord } from './hear-taken-back.ts';
 
 export interface Sorted {
   kept: readonly Quantity[];
@@ -13,6 +14,8 @@ export interface Sorted {
   corrected: boolean;
   /** Words that take something back stand at the very end: nobody knows what is right. */
   trailingCorrection: boolean;
+  /** A figure with a decimal part was left out, and nothing beside it says why. */
+  unclaimed: boolean;
   /** Two figures of the unit, and no word that says which of them stands. */
   undecided: boolean;
   wrongQuantity: boolean;
@@ -25,32 +28,36 @@ export function sortQuantities(
   numbers: readonly Quantity[],
   all: readonly Quantity[],
 ): Sorted {
-  const named = numbers.filter(
+  const nameless = numbers.filter(
     (quantity) => !isNamed(pieces, quantity, numbers) && !isRating(pieces, quantity, numbers),
   );
+  const named = nameless.filter((quantity) => !isCount(pieces, quantity, nameless));
   const measured = withoutListNumbers(pieces, named).filter(({ foreign }) => !foreign);
   const wrongQuantity = named.some(({ foreign }) => foreign);
-  const denied = measured.filter(
-    (quantity, index) => !isDenied(pieces, quantity, index > 0, measured.length > 1),
-  );
-  const retyped = correctedByPast(pieces, denied);
-  const settled =
-    retyped ??
-    presentOnly(
-      pieces,
-      denied.filter((quantity, index) => !isElsewhere(pieces, quantity, denied, index)),
-    );
+  const apart = standApart(pieces, measured, all);
+  const denied = apart
+    ? measured
+    : measured.filter((quantity, index) => !isDenied(pieces, quantity, index > 0, measured.length > 1));
+  const retyped = apart ? null : correctedByPast(pieces, denied);
+  const here =
+    (apart ? measured : retyped) ??
+    denied.filter((quantity, index) => !isElsewhere(pieces, quantity, denied, index));
+  const settled = apart || retyped !== null ? here : presentOnly(pieces, here);
   const overloads = all.filter(({ overload }) => overload);
   const present = [...settled, ...(settled.length > 0 ? overloads : [])].sort((a, b) => a.from - b.from);
   const { kept, corrected } = lastWord(pieces, present);
-  const lastPiece = pieces.findLast(({ kind }) => kind !== 'mark');
   return {
     kept,
     all,
-    corrected: corrected || retyped !== null || (denied.length < measured.length && kept.length > 0),
+    corrected:
+      corrected ||
+      retyped !== null ||
+      settled.length < here.length ||
+      named.length < nameless.length ||
+      (denied.length < measured.length && kept.length > 0),
+    unclaimed: numbers.some(({ stray, number }) => stray && number?.whole === false),
     undecided: retyped === null && kept.length === 1 && isUndecided(pieces, denied),
-    trailingCorrection:
-      kept.length > 0 && isRole(lastPiece, 'correction') && !isRole(lastPiece, 'label', 'filler'),
+    trailingCorrection: kept.length > 0 && endsTakenBack(pieces, kept),
     wrongQuantity,
     referred: measured.length > 0,
   };

@@ -78,7 +78,7 @@ export function areExtremes(pieces: readonly Piece[], kept: readonly Quantity[])
   const ends = kept.map(({ from }, index) => {
     const floor = kept[index - 1]?.to ?? 0;
     for (let at = from - 1; at >= floor; at--) {
-      if (isRole(pieces[at], 'extreme')) return pieces[at]!.raw.toLowerCase();
+      if (isRole(pieces[at], 'extreme')) return pieces[at]!.meaning;
       if (!isRole(pieces[at], 'plain', 'article', 'filler', 'label')) return null;
     }
     return null;

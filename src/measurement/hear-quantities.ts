@@ -1,6 +1,6 @@
 // Finds the quantities in a message: each number with its sign, its unit and the words beside it that change what it is.
 import { readNumber } from './hear-numbers.ts';
-import { isMark, isRole, type Piece } from './hear-pieces.ts';
+import { hasUse, isMark, isRole, type Piece } from './hear-pieces.ts';
 import { blank, withTail, withUnit } from './hear-units.ts';
 import type { Habits, SpokenNumber } from './spoken-number.ts';
 import type { TypedUnit } from './unit-factors.ts';
@@ -14,6 +14,8 @@ export interface Quantity {
   otherUnit: TypedUnit | null;
   /** Of a kind that no stage asks for, or part of a name. */
   foreign: boolean;
+  /** A word that says nothing is stuck to it. */
+  stray: boolean;
   negative: boolean;
   /** A dash that could be a minus or a bullet. */
   doubtfulSign: boolean;
@@ -37,7 +39,7 @@ export function findQuantities(pieces: readonly Piece[], habits: Habits, inches:
       at++;
       continue;
     }
-    const number = isArticleOnly(pieces, at) ? null : readNumber(pieces, at, habits);
+    const number = isArticleOnly(pieces, at) || isDenial(pieces, at) ? null : readNumber(pieces, at, habits);
     if (number === null) {
       at++;
       continue;
@@ -50,6 +52,19 @@ export function findQuantities(pieces: readonly Piece[], habits: Habits, inches:
     at = Math.max(quantity.to, at + 1);
   }
   return found;
+}
+
+/** "Zero smell of petrol": a nought that denies what stands behind it. */
+function isDenial(pieces: readonly Piece[], at: number): boolean {
+  const [piece, next] = [pieces[at]!, pieces[at + 1]];
+  return (
+    isRole(piece, 'negation') &&
+    piece.meaning.number === 0 &&
+    next?.kind === 'word' &&
+    !hasUse(next) &&
+    !next.sign &&
+    next.meaning.unit === null
+  );
 }
 
 /** "un", "ein", "one" are numbers only where something of a number follows. */

@@ -41,7 +41,9 @@ export function correctedByPast(
   const entered = behind === 1 || pieces.slice(0, one.from).some((piece) => isRole(piece, 'entered'));
   const link = pieces.slice(one.to + behind, two.from);
   const takesBack = link.some((piece) => isRole(piece, 'past', 'but', 'correction'));
-  return entered && takesBack && !link.some((piece) => isRole(piece, 'entered', 'now', 'or', 'elsewhen'))
+  return entered &&
+    takesBack &&
+    !link.some((piece) => isRole(piece, 'entered', 'now', 'or', 'elsewhen', 'wish'))
     ? [two]
     : null;
 }
@@ -53,10 +55,25 @@ export function isUndecided(pieces: readonly Piece[], quantities: readonly Quant
     const has = (...any: Parameters<typeof isRole>[1][]) => link.some((piece) => isRole(piece, ...any));
     const rest = pieces.slice(quantity.to);
     const earlier =
-      rest.some((piece) => isRole(piece, 'elsewhen', 'past')) || has('elsewhen', 'now', 'correction');
+      rest.some((piece) => isRole(piece, 'elsewhen', 'wish', 'past')) ||
+      has('elsewhen', 'wish', 'now', 'correction');
     const typed = pieces.slice(0, quantities[index]!.from).some((piece) => isRole(piece, 'entered'));
-    return (has('but') && has('past') && !earlier) || has('or', 'entered') || (typed && has('elsewhen'));
+    return (
+      (has('but') && has('past') && !earlier) || has('or', 'entered') || (typed && has('elsewhen', 'wish'))
+    );
   });
+}
+
+/** "0.54, no, sorry": but "it can't be, no?" only asks to agree. */
+export function endsTakenBack(pieces: readonly Piece[], kept: readonly Quantity[]): boolean {
+  const at = pieces.findLastIndex(({ kind }) => kind !== 'mark');
+  const last = pieces[at];
+  if (!isRole(last, 'correction') || isRole(last, 'label', 'filler')) return false;
+  if (!isRole(last, 'negation')) return true;
+  const said = pieces
+    .slice(kept.at(-1)!.to, at)
+    .some((piece) => piece.kind === 'word' && !isRole(piece, 'correction', 'plain', 'filler'));
+  return !said && !isMark(pieces[at + 1], '?');
 }
 
 /** "0.54, sorry, 0.45": what comes behind the last word that takes something back. */

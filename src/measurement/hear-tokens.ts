@@ -16,6 +16,8 @@ export interface Token {
 const overloadSign = 'o.l';
 
 const arrows = /[-=]{1,2}>/uy;
+/** "1st", "2º", "3ème": a place in a list. */
+const ordinal = /\d{1,2}(?:st|nd|rd|th|er|ère|re|e|ème|eme)(?![\p{L}\d])/iuy;
 const space = /[^\S\n]+/uy;
 const time = /\d{1,2}:\d{2}(?::\d{2})?(?![\d.,])/uy;
 const date = /(?:\d{4}([-/.])\d{1,2}\1\d{1,2}|\d{1,2}([-/.])\d{1,2}\2(?:19|20)\d{2})(?!\d)/uy;
@@ -32,6 +34,7 @@ const lettered = /(\d{1,2})([vVkK])(\d{1,3})(?![\p{L}\d.,])/uy;
 const word = /\p{L}[\p{L}\p{M}]*(?:'\p{L}[\p{L}\p{M}]*)*/uy;
 /** Letters and digits in one: a model or a part number. */
 const code = /[\p{L}\d]+(?:[-_/]?[\p{L}\d]+)*/uy;
+const signAhead = /^(?:mv|rpm|mm|cm|nm|kpa|psi|bar)$/iu;
 const codeTail = /-?\d+(?![.,]?\d)[\p{L}\d]*(?:-[\p{L}\d]+)*/uy;
 const picture = /\p{Extended_Pictographic}(?:\u200d\p{Extended_Pictographic})*/uy;
 
@@ -71,7 +74,7 @@ export function tokenise(text: string): Token[] {
       continue;
     }
     if (!afterDigits && /[\d.,oOlI|]/u.test(char)) {
-      const stamp = take(time) ?? take(date);
+      const stamp = take(time) ?? take(date) ?? take(ordinal);
       if (stamp !== null) {
         push('code', stamp);
         continue;
@@ -127,7 +130,9 @@ export function tokenise(text: string): Token[] {
       push('word', written, foldWord(part.replaceAll("'", '')));
     }
     const unit = tokens.at(-1)!.glued && tokens.at(-2)?.kind === 'numeral';
-    const tail = unit && text[at] === '-' ? null : take(codeTail);
+    // "rpm1450".
+    const sign = signAhead.test(letters);
+    const tail = sign || (unit && text[at] === '-') ? null : take(codeTail);
     if (tail !== null) {
       const last = tokens.pop()!;
       at -= last.raw.length;

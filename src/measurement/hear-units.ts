@@ -1,4 +1,5 @@
 // Finds the unit that goes with a number: behind it, in front of it, or in the place of its decimal mark.
+import { partOf, readSpokenFraction, readTypedFraction } from './hear-fractions.ts';
 import { hasUse, isMark, isRole, type Piece } from './hear-pieces.ts';
 import type { Quantity } from './hear-quantities.ts';
 import type { SpokenNumber } from './spoken-number.ts';
@@ -10,6 +11,7 @@ export const blank: Quantity = {
   unit: null,
   otherUnit: null,
   foreign: false,
+  stray: false,
   negative: false,
   doubtfulSign: false,
   hedged: false,
@@ -49,6 +51,7 @@ export function withUnit(
     const next = pieces[at];
     if (next?.glued && (next.kind === 'word' || next.kind === 'code') && !isRole(next, 'hedge', 'wanders')) {
       quantity.foreign = next.meaning.number === null && !hasUse(next);
+      quantity.stray = quantity.foreign;
       if (quantity.foreign) quantity.to = at + 1;
     }
     return withUnitBefore(pieces, quantity, previous);
@@ -63,6 +66,7 @@ export function withUnit(
   if (quantity.unit === 'mV' && pieces[at]!.raw.startsWith('M') && pieces[at]!.raw.length === 2) {
     quantity.echo = true;
   }
+  if (addFraction(pieces, quantity)) return quantity;
   const after = pieces[quantity.to];
   if (isRole(after, 'and-half') && number.whole && number.decimal === null && number.numeral?.decimal) {
     halve(quantity, number.numeral.decimal.digits);
@@ -70,6 +74,19 @@ export function withUnit(
     halve(quantity, number.decimal.digits);
   }
   return quantity;
+}
+
+/** "An inch and a quarter", "1 inch and 1/8": the fraction behind the unit. */
+function addFraction(pieces: readonly Piece[], quantity: Quantity): boolean {
+  const { number, to } = quantity;
+  const whole = number?.whole ? (number.numeral?.decimal ?? number.decimal) : null;
+  if (whole?.exp !== 0 || !isRole(pieces[to], 'joiner')) return false;
+  const part = readTypedFraction(pieces, to + 1) ?? readSpokenFraction(pieces, to + 1, true);
+  if (!part?.denominator || unitAt(pieces, part.to, true) !== null) return false;
+  const over = Math.round(Number(`${part.decimal!.digits}e-6`) * part.denominator);
+  quantity.number = partOf(Number(whole.digits), over, part.denominator, quantity.from, part.to);
+  quantity.to = part.to;
+  return true;
 }
 
 /** "12 volts 6", "2 bar e 2": the unit said in the place of the decimal mark. */
@@ -109,7 +126,8 @@ function withUnitBefore(
   let at = quantity.from - 1;
   if (isMark(pieces[at], '=:')) at--;
   const piece = pieces[at];
-  if (piece === undefined || at < (previous?.to ?? 0) || piece.text === 'in') return quantity;
+  if (piece === undefined || at < (previous?.to ?? 0) || piece.text === 'in' || isWordOnly(piece, false))
+    return quantity;
   const unit = piece.sign?.found.unit ?? piece.meaning.unit;
   if (unit && !quantity.foreign && isPlainUnit(piece)) quantity.unit = unit;
   return quantity;
@@ -123,25 +141,36 @@ function unitAt(pieces: readonly Piece[], at: number, inches: boolean): TypedUni
   if (piece.kind === 'mark') return inches ? unitOfMark(pieces, at) : null;
   const { text, raw, glued, sign, meaning } = piece;
   if (text === 'm' && (glued || raw === 'm') && sign === null) return 'milli';
-  if (text === 'a' && (raw === 'A' || glued)) return isRole(pieces[at + 1], 'plain') ? null : 'other';
+  if (text === 'a' && (raw === 'A' ? isSign(pieces, at) : glued)) return 'other';
   if (text === 'in' && piece.length === 1) return inches && !isWord(pieces[at + 1]) ? 'in' : null;
   const small = sign?.found.unit === null && !glued && !/[A-Z]/u.test(raw);
   if (text.length === 1 && small && raw.replace(/'$/u, '') === text && !'ω°'.includes(text)) return null;
   // "0,54 ma 0,45", "0,54 äh 0,45": a word of the language that only looks like a sign.
   if (small && text.length <= 2 && hasUse(piece) && !isRole(piece, 'other-quantity')) return null;
+  if (!glued && isWordOnly(piece, inches)) return null;
   if (text === 'am' || text === 'ps') return glued ? 'other' : null;
   // "3 volte" is three times; "0,35 volte" what dictation makes of volts.
   if (meaning.unit === 'V' && isRole(piece, 'other-quantity') && /^\d+$/u.test(pieces[at - 1]?.text ?? ''))
     return 'other';
   if (meaning.unit !== null) return meaning.unit;
   // "max 0.36 min 0.34".
-  if (sign?.found.unit === null && isRole(piece, 'bound', 'label') && pieces[at + 1]?.kind === 'numeral')
-    return null;
+  const least = sign?.found.unit === null && isRole(piece, 'bound', 'label');
+  if (least && (pieces[at + 1]?.kind === 'numeral' || /[.,]/u.test(pieces[at - 1]?.text ?? ''))) return null;
   if (sign !== null) return sign.found.unit ?? 'other';
   // "first 0.35 second 0.36".
   if (isRole(piece, 'label') && pieces[at + 1]?.kind === 'numeral') return null;
   return isRole(piece, 'other-quantity') ? 'other' : null;
 }
+
+/** "Um" between words, and "pá", are no signs of length and pressure. */
+const isWordOnly = (piece: Piece, inches: boolean) =>
+  piece.sign !== null &&
+  ((piece.text === 'um' && !inches && hasUse(piece)) ||
+    (piece.length === 1 && /\p{M}/u.test(piece.raw.normalize('NFD'))));
+
+/** "0,349 A": amperes, unless all is in capitals and it may be a word. */
+const isSign = (pieces: readonly Piece[], at: number) =>
+  !isRole(pieces[at + 1], 'plain') || pieces.some(({ raw }) => /\p{Ll}/u.test(raw));
 
 /** Inches and feet by their marks. */
 function unitOfMark(pieces: readonly Piece[], at: number): TypedUnit | null {

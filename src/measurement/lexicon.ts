@@ -35,6 +35,7 @@ export const roles = [
   'bound-behind',
   'same',
   'elsewhen',
+  'wish',
   'past',
   'now',
   'negation',
@@ -66,8 +67,6 @@ export interface LexiconEntries {
   decimals: readonly ('.' | ',')[];
   /** Numbers are written as one word, as "zweiundfuenfzig". */
   compounds: boolean;
-  /** Decimals are usually said as one number, as "coma cuarenta y ocho". */
-  wholeDecimals: boolean;
   words: Readonly<Record<SteeringWord, readonly string[]>>;
   /** By command: whole messages that give it. */
   commands?: Readonly<Record<string, readonly string[] | undefined>> | undefined;
@@ -117,7 +116,6 @@ interface FlagPattern {
 export interface Lexicon {
   language: string;
   decimals: readonly string[];
-  wholeDecimals: boolean;
   upToNineteen: ReadonlySet<number>;
   meanings: PhraseTrie<Meaning>;
   /** Number words that may stand inside a longer word; null where the language writes them apart. */
@@ -188,13 +186,16 @@ export function prepareLexicon(entries: LexiconEntries): Lexicon {
     add(phrases, { fraction: Number(value) }, true);
   for (const [unit, phrases] of Object.entries(entries.units)) add(phrases, { unit: unit as TypedUnit });
   for (const role of roles) {
-    add(entries.phrases[role], { roles: new Set([role]) }, role === 'units-first' || role === 'and-half');
+    add(
+      entries.phrases[role],
+      { roles: new Set([role]) },
+      role === 'units-first' || role === 'and-half' || role === 'point',
+    );
   }
   const { words, longWords } = prepareWords(entries);
   return {
     language: entries.language,
     decimals: entries.decimals,
-    wholeDecimals: entries.wholeDecimals,
     upToNineteen: new Set(entries.upToNineteen),
     meanings,
     compounds: entries.compounds ? compounds : null,

@@ -22,7 +22,6 @@ export interface SpokenNumber {
 
 export interface Habits {
   upToNineteen: ReadonlySet<number>;
-  wholeDecimals: boolean;
 }
 
 export const plainNumber = {

@@ -39,7 +39,6 @@ export const lexiconSchema = z.strictObject({
   draft: z.boolean().default(false),
   decimals: z.array(z.enum(['.', ','])).min(1),
   compounds: z.boolean().default(false),
-  wholeDecimals: z.boolean().default(false),
   diminutives: phrases.optional(),
   words: z.record(z.enum(steeringWords), phrases),
   commands: z.partialRecord(z.enum(commands), phrases).default({}),
