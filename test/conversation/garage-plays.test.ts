@@ -12,12 +12,17 @@ afterAll(() => engine.close());
 
 const all: Run[] = [];
 
+/** An empty line parts two others; where one stands alone, words are missing. */
+const wordsAreMissing = /^\n|^$|\n$|\n\n\n/;
+
 async function play(plan: Plan, seeds: readonly string[]): Promise<Run[]> {
   const runs: Run[] = [];
   for (const seed of seeds) {
     const scene = drawScene(seed, plan);
     const story = await drive(engine, scene, `plays-${all.length + runs.length}`);
     const outcome = judgeStory(story);
+    const outputs = story.steps.flatMap((step) => step.outputs);
+    expect(outputs.filter(({ text }) => wordsAreMissing.test(text)).map(({ facts }) => facts)).toEqual([]);
     runs.push({ scene, outcome });
   }
   all.push(...runs);

@@ -11,9 +11,10 @@ const longestLabel = 40;
 
 /** The rules that this message breaks, in words; none for a good one. */
 export function brokenRules(message: Said): string[] {
-  if (message.to === 'desk') return [];
   const { text, facts, choices } = message;
-  const broken: string[] = [];
+  // An empty line parts two others; where one stands alone, words are missing.
+  const broken = /^\n|^$|\n$|\n\n\n/.test(text) ? ['words are missing'] : [];
+  if (message.to === 'desk') return broken;
   const outside = numbersOutsideFacts(text, facts);
   if (outside.length > 0) broken.push(`numbers not in its facts: ${outside.join(', ')}`);
   if (/undefined|NaN|\[object|\{|\}/.test(text)) broken.push('a hole in its words');
