@@ -4,7 +4,7 @@ import { Stryker } from '@stryker-mutator/core';
 import { readOptions } from '../read-options.ts';
 import { type Mutant, wasTried } from './sample.ts';
 
-const usage = 'npm run mutate -- FOLDER|FILE… [--share 0.1] [--seed 1]';
+const usage = 'npm run mutate -- FOLDER|FILE… [--share 0.1] [--seed 1] [--tests test/desk]';
 
 function score(name: string, mutants: readonly Mutant[]): string {
   const of = (...statuses: string[]) => mutants.filter(({ status }) => statuses.includes(status)).length;
@@ -32,7 +32,11 @@ async function main(): Promise<number> {
   const stryker = new Stryker({
     mutate: positionals.map((path) => (path.endsWith('.ts') ? path : `${path.replace(/\/$/, '')}/**/*.ts`)),
     testRunner: 'sampling',
-    vitest: { configFile: 'test/mutate/vitest.config.ts', related: true },
+    vitest: {
+      configFile: 'test/mutate/vitest.config.ts',
+      related: true,
+      ...(values.tests === undefined ? {} : { dir: values.tests }),
+    },
     plugins: ['./test/mutate/sample.ts'],
     sample,
     coverageAnalysis: 'perTest',
