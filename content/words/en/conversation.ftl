@@ -76,7 +76,7 @@ next-range = Go to the next range.
 odd-overload = The meter is over its range.
 odd-nothing = The meter shows nothing.
 odd-sweep = The sweep does not rise and fall as it should.
-asleep-again = It went to sleep, or the meter did.
+asleep-again = The control unit went to sleep, or the meter did.
 jumped-once-more = Once more, with the leads seen to.
 
 move-until = Stop at { $low } to { $high }. Let go.
@@ -129,7 +129,7 @@ move-cable-more = Give the cable { $amount } mm more play.
 move-cable-less = Give the cable { $amount } mm less play.
 
 do-wake = { $wake }
-do-sleep = Let it go back to sleep: unplug what woke it.
+do-sleep = Let the control unit go back to sleep: unplug what woke it.
 do-probe = Red lead on the { $signal }, black on the { $ground }.
 do-probe-supply = Red lead on the { $supply }, black on the { $ground }.
 do-probe-ground = Red lead on the { $ground }, black on battery minus.
@@ -253,7 +253,7 @@ paused = Write to me when you go on.
 pause-engine = Stop the engine first.
 come-back = Welcome back.
 come-back-pins = Look first that both pins still sit where they were.
-awake-too-long = It has been awake for { $minutes } minutes. Spare the battery.
+awake-too-long = The control unit has been awake for { $minutes } minutes. Spare the battery.
 
 give-up = Shall we put everything back as it was?
 way-back-uncounted = The idle stop was not counted. Turn it in until it just touches. It won't idle as before: don't ride it yet.

@@ -111,18 +111,18 @@ fault-battery-flat-why = The battery may be too low for this work.
 fault-battery-flat-remedy = Charge the battery, let it rest, and start again.
 
 fault-brown-out = voltage sags while awake
-fault-brown-out-why = The voltage seems to sag while the unit is awake.
-fault-brown-out-remedy = Charge the battery, and keep the unit awake for less time.
+fault-brown-out-why = The voltage seems to sag while the control unit is awake.
+fault-brown-out-remedy = Charge the battery, and keep the control unit awake for less time.
 
 fault-tight-cable = throttle cable too tight
 fault-tight-cable-why = A tight cable holds the throttle a little open, and shows that.
 fault-tight-cable-remedy = Give the cable its free play, bars straight and at both locks.
 
 fault-fast-idle-on = fast idle left on
-fault-fast-idle-on-why = The figure fits a fast-idle knob that is still in.
+fault-fast-idle-on-why = The figure fits a fast idle knob that is still in.
 fault-fast-idle-on-remedy = Roll the grip shut until the knob springs out.
 
-fault-knob-stays-in = fast-idle knob stays in
+fault-knob-stays-in = fast idle knob stays in
 fault-knob-stays-in-why = The knob does not seem to spring out.
 fault-knob-stays-in-remedy = Free the knob and its spring.
 
@@ -259,28 +259,28 @@ fault-fuel-map-why = The volts are right: the fuel map may not fit.
 fault-fuel-map-remedy = Load the map that fits exhaust and filter.
 
 check-read-again = Look at the meter again. Send every digit.
-check-wake-again = Wake the control unit again. Then send the figure.
-check-look-at-leads = Let it sleep. Look which wires the pins sit in, and put them right. Wake it. Then send the figure.
-check-leads-on-battery = Red on battery plus, black on battery minus, red in the meter's volts jack. Then send the figure.
-check-look-at-meter = Look at the meter: DC volts, the right range, HOLD and REL off, red in the volts jack. Then send the figure.
-check-look-at-cable = Turn the bars lock to lock and watch the figure. If it moves, give the cable free play. Then send the figure, bars straight.
-check-look-at-screws = Push the sensor gently by hand and watch the figure. Tighten what is loose. Then send the figure.
-check-back-off-again = Turn the idle stop out until nothing bears on it. Then send the figure.
-check-knob-out-again = Roll the grip shut so that the fast-idle knob springs out. Then send the figure.
+check-wake-again = Wake the control unit again. Then send the number.
+check-look-at-leads = Let the control unit sleep. Look which wires the pins sit in, and put them right. Wake it. Then send the number.
+check-leads-on-battery = Red on battery plus, black on battery minus, red in the meter's volts jack. Then send the number.
+check-look-at-meter = Look at the meter: DC volts, the right range, HOLD and REL off, red in the volts jack. Then send the number.
+check-look-at-cable = Turn the bars lock to lock and watch the number. If it moves, give the cable free play. Then send the number, bars straight.
+check-look-at-screws = Push the sensor gently by hand and watch the number. Tighten what is loose. Then send the number.
+check-back-off-again = Turn the idle stop out until nothing bears on it. Then send the number.
+check-knob-out-again = Roll the grip shut so that the fast idle knob springs out. Then send the number.
 check-set-it = It looks only set off its mark. Go on setting it.
-check-measure-supply = Let it sleep. Pins on supply and ground. Wake it. Send what the meter shows.
-check-measure-ground-drop = Let it sleep. Red on the sensor's ground wire, black on battery minus. Wake it. Send what the meter shows.
-check-measure-battery = Let it sleep. Red on battery plus, black on battery minus. Send what the meter shows.
-check-wiggle-plug = Wiggle the sensor's plug gently and watch the figure. Does it jump?
-check-watch-it-wake = Let it sleep, then wake it. Does the pump hum, or a lamp or the display come on?
-check-unplug-and-look = Let it sleep. Pull the sensor's plug; the pins stay on the loom's side, on supply and ground. Wake it. Back near five volts? Then let it sleep and plug in again.
+check-measure-supply = Let the control unit sleep. Pins on supply and ground. Wake it. Send what the meter shows.
+check-measure-ground-drop = Let the control unit sleep. Red on the sensor's ground wire, black on battery minus. Wake it. Send what the meter shows.
+check-measure-battery = Let the control unit sleep. Red on battery plus, black on battery minus. Send what the meter shows.
+check-wiggle-plug = Wiggle the sensor's plug gently and watch the number. Does it jump?
+check-watch-it-wake = Let the control unit sleep, then wake it. Does the pump hum, or a lamp or the display come on?
+check-unplug-and-look = Let the control unit sleep. Pull the sensor's plug; the pins stay on the loom's side, on supply and ground. Wake it. Back near five volts? Then let it sleep and plug in again.
 check-look-at-lever = Throttle shut, hands off. Does the lever rest on the small sealed stop, or does something hold it a little above?
 check-measure-track = Plug off, measure the track in ohms over its whole travel: any jump?
 check-trace-wires = Trace the sensor's wires with a load on them: supply, ground, signal.
 check-clean-bore = Throttle body off: clean bore and plate, look at the seat.
 check-read-again-name = Read again
 check-wake-again-name = Wake again
-check-look-at-leads-name = Leads
+check-look-at-leads-name = Pins
 check-look-at-meter-name = Meter
 check-look-at-cable-name = Throttle cable
 check-look-at-screws-name = Sensor screws

@@ -253,7 +253,7 @@ paused = Escríbeme cuando sigas.
 pause-engine = Primero apaga el motor.
 come-back = Hola de nuevo.
 come-back-pins = Mira primero que las dos agujas sigan en su sitio.
-awake-too-long = Lleva despierta { $minutes } minutos. Cuida la batería.
+awake-too-long = La centralita lleva despierta { $minutes } minutos. Cuida la batería.
 
 give-up = ¿Lo dejamos todo como estaba?
 way-back-uncounted = No se contó el tope de ralentí. Gíralo adentro hasta que apenas toque. No hará el ralentí de antes: no salgas con ella todavía.

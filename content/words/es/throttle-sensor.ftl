@@ -75,7 +75,7 @@ throttle-sensor-battery = Todo apagado.
 throttle-sensor-bench-supply = No lleva batería. Conecta la fuente de banco, con su fusible.
 
 throttle-sensor-knob-out = Debe quedarse fuera por sí solo.
-throttle-sensor-free-play = Debes notar algo de holgura en el puño antes de que se mueva nada.
+throttle-sensor-free-play = Debes notar algo de juego en el puño antes de que se mueva nada.
 throttle-sensor-bars-free = En ningún extremo debe tirar del acelerador.
 
 throttle-sensor-supply-leads = Para eso, desenchufa el conector { $connector }, mete las agujas junto a las juntas de los cables y enchúfalo otra vez. Después enciende el medidor.
