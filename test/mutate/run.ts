@@ -18,6 +18,7 @@ async function main(): Promise<number> {
   const options = {
     share: { type: 'string', default: '1' },
     seed: { type: 'string', default: '1' },
+    tests: { type: 'string' },
   } as const;
   const { values, positionals } = readOptions({ options, allowPositionals: true }, usage);
   const sample = { share: Number(values.share), seed: Number(values.seed) };
