@@ -2,13 +2,17 @@
 import { cpSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
+import type { Content } from '../../src/procedure/content.ts';
 import type { Decide } from '../../src/store/store.ts';
 import { shippedDecide } from './play.ts';
 
 const root = join(import.meta.dirname, '..', '..');
 
-/** `change` makes another procedure of the shipped one's text. */
-export async function benchDecide(change = (procedure: string) => procedure): Promise<Decide> {
+/** `change` makes another procedure of the shipped one's text, `bend` one that `check` would refuse. */
+export async function benchDecide(
+  change = (procedure: string) => procedure,
+  bend?: (content: Content) => void,
+): Promise<Decide> {
   const folder = mkdtempSync(join(tmpdir(), 'gaugehand-content-'));
   try {
     const told = (path: string) => !/words.(?!en)[a-z]{2}$/.test(path);
@@ -16,7 +20,7 @@ export async function benchDecide(change = (procedure: string) => procedure): Pr
     cpSync(join(root, 'test', 'content', 'machines'), join(folder, 'machines'), { recursive: true });
     const procedure = join(folder, 'procedures', 'throttle-sensor.yaml');
     writeFileSync(procedure, change(readFileSync(procedure, 'utf8')));
-    return await shippedDecide(folder);
+    return await shippedDecide(folder, bend);
   } finally {
     rmSync(folder, { recursive: true });
   }
