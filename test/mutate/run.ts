@@ -2,6 +2,7 @@
 import { relative } from 'node:path';
 import { Stryker } from '@stryker-mutator/core';
 import { readOptions } from '../read-options.ts';
+import { onlyTests } from './only-tests.ts';
 import { type Mutant, wasTried } from './sample.ts';
 
 const usage = 'npm run mutate -- FOLDER|FILE… [--share 0.1] [--seed 1] [--tests test/desk]';
@@ -30,14 +31,12 @@ async function main(): Promise<number> {
     console.error(usage);
     return 2;
   }
+  // Stryker starts the tests in a process of its own.
+  if (values.tests !== undefined) process.env[onlyTests] = values.tests;
   const stryker = new Stryker({
     mutate: positionals.map((path) => (path.endsWith('.ts') ? path : `${path.replace(/\/$/, '')}/**/*.ts`)),
     testRunner: 'sampling',
-    vitest: {
-      configFile: 'test/mutate/vitest.config.ts',
-      related: true,
-      ...(values.tests === undefined ? {} : { dir: values.tests }),
-    },
+    vitest: { configFile: 'test/mutate/vitest.config.ts', related: true },
     plugins: ['./test/mutate/sample.ts'],
     sample,
     coverageAnalysis: 'perTest',
