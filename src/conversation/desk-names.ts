@@ -1,5 +1,6 @@
 // What stages, cautions, checks and readings are called in the desk's own language, and which of them somebody at the desk has named; for all that the desk reads and types.
 import type { Line } from '../chat/facts.ts';
+import { quoteWords } from '../desk/quote.ts';
 import { foldPhrase } from '../measurement/hear-fold.ts';
 import type { Content } from '../procedure/content.ts';
 import { inLanguage } from '../procedure/localised.ts';
@@ -7,7 +8,7 @@ import { stageOf } from '../procedure/procedure.ts';
 import { measureIds, redFlags } from '../procedure/vocabulary.ts';
 import { nameOfReading } from './desk-judge.ts';
 import { line } from './say.ts';
-import type { Turn } from './turn.ts';
+import { benchOf, type Turn } from './turn.ts';
 
 export const stageName = (procedure: string, stage: string): Line => line(`${procedure}-${stage}-name`);
 
@@ -35,6 +36,18 @@ export function named<Id extends string>(
   const holding = known.filter(({ called }) => called.some((name) => name.includes(said)));
   return holding.length === 1 ? (holding[0]?.id ?? null) : null;
 }
+
+/** What is on the button of a choice: an answer to the stage's question, or one of the program's own. */
+export function pressedName(turn: Turn, choice: string): Line | string {
+  const bench = turn.state.setUp ? benchOf(turn) : null;
+  const ask = bench?.stage.ask;
+  if (bench && ask && 'question' in ask && ask.answers.some(({ id }) => id === choice)) {
+    return line(`${bench.procedure.id}-${ask.question}-${choice}`);
+  }
+  return ownButtons.includes(choice) ? line(`button-${choice}`) : quoteWords(choice);
+}
+
+const ownButtons = ['done', 'skip', 'yes', 'no', 'jumping'];
 
 /** A machine by its name; one that content has no longer, by its id. */
 export function machineName({ machines, workshop }: Content, id: string): string {

@@ -8,6 +8,7 @@ import type { Seen } from '../diagnosis/evidence.ts';
 import { hear } from '../measurement/hear.ts';
 import type { Unit } from '../measurement/unit.ts';
 import { judgeForDesk, limitsLine, nameOfReading, resultLine, seenLine } from './desk-judge.ts';
+import { pressedName } from './desk-names.ts';
 import { unitOf, unitSaid } from './fill-in.ts';
 import { caseFact, line, tellDesk } from './say.ts';
 import { benchOf, type Turn } from './turn.ts';
@@ -42,13 +43,13 @@ export function relayToDesk(turn: Turn, message: IncomingMessage): void {
   });
 }
 
-/** A button that the owner pressed while a person has the chat. */
+/** A button that the owner pressed while a person has the chat, by what is on it. */
 export function relayPress(turn: Turn, choice: string): void {
   const one = turn.state.case;
   // An answer to what staff asked is told when it is taken.
   if (!isTaken(one) || turn.state.setUp?.asked) return;
   tellDesk(turn, one.id, {
-    lines: [line('desk-owner-pressed', { name: ownerName(turn), choice: quoteWords(choice) })],
+    lines: [line('desk-owner-pressed', { name: ownerName(turn), choice: pressedName(turn, choice) })],
     facts: { case: caseFact(turn, one) },
   });
 }

@@ -2,7 +2,6 @@
 import type { CaseFact, Facts, Line } from '../chat/facts.ts';
 import type { PictureRequest } from '../chat/outgoing-message.ts';
 import { type Case, isOpen } from '../desk/case.ts';
-import { foldPhrase } from '../measurement/hear-fold.ts';
 import type { Button, Turn } from './turn.ts';
 
 export interface Message {
@@ -51,12 +50,12 @@ export function say(turn: Turn, message: Message): void {
   });
 }
 
-/** The choices, and the words by which they can be typed. */
+/** The choices, and what is on their buttons. */
 function offered({ state, scene }: Turn, buttons: readonly Button[]) {
   const hash = state.setUp?.content ?? scene.current.hash;
   return {
     choices: buttons.map(({ id }) => id),
-    labels: buttons.map(({ label }) => foldPhrase(scene.label(label, state.language, hash))),
+    labels: buttons.map(({ label }) => scene.label(label, state.language, hash)),
   };
 }
 

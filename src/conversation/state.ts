@@ -16,7 +16,7 @@ export interface Conversation {
   greeted: boolean;
   /** How many readings were taken; each has a number. */
   taken: number;
-  /** The latest message to the owner that offered choices, whose buttons are therefore current; what is on them, folded. */
+  /** The latest message to the owner that offered choices, whose buttons are therefore current; and what is on them. */
   latest: { id: string; choices: string[]; labels?: string[] } | null;
   menu: 'procedure' | 'machine' | null;
   /** The procedure chosen in the menu before the machine is. */

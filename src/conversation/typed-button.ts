@@ -15,7 +15,9 @@ export function typedButton({ state, scene }: Turn, text: string, heard: Heard):
   const only = (called: string[]) => (called.length === 1 ? (called[0] ?? null) : null);
   const said = foldPhrase(text);
   if (said === '') return null;
-  const called = choices.filter((id, place) => labels[place] === said || foldPhrase(id) === said);
+  const called = choices.filter((id, place) =>
+    [id, labels[place] ?? ''].some((name) => foldPhrase(name) === said),
+  );
   if (called.length > 0) return only(called);
   // "nope" presses "No", in whatever language both are said.
   if (heard.kind !== 'word' || (heard.word !== 'yes' && heard.word !== 'no')) return null;

@@ -66,6 +66,20 @@ test.each(languages)('in %s its own words choose a stage, a reading and a check'
   expect(play.stateOf('Ann')?.setUp?.asked).toMatchObject({ measure: 'signal-closed-stop' });
 });
 
+test('what an owner presses beside a person is told in the words of the desk', async () => {
+  const play = new Play(await shippedDecide());
+  const inGerman = { locale: 'de' };
+  play.text('Ann', '', {
+    ...inGerman,
+    body: { kind: 'start', procedure: 'throttle-sensor', machine: 'fenmoor-450' },
+  });
+  const caseId =
+    play.text('Ann', 'Werkstatt', inGerman).findLast(({ case: id }) => id !== undefined)?.case ?? null;
+  play.choose('Sam', 'take', null, { role: 'staff', name: 'Sam', caseId });
+  const said = play.choose('Ann', 'runs-badly', null, inGerman);
+  expect(said.find(({ to }) => to === 'desk')?.text).toBe('Owner Ann pressed: Runs badly');
+});
+
 test.each(languages)('in %s card, record, lists and buttons name everything in its words', async (...row) => {
   const [language, baseline, idle, cable] = row;
   const { play, says, lists } = await openDesk(language);
