@@ -2,7 +2,7 @@
 
 import type { Line, VerdictFact } from '../chat/facts.ts';
 import type { Seen } from '../diagnosis/evidence.ts';
-import { digitsSwapped } from '../measurement/slip.ts';
+import { swapsOf } from '../measurement/slip.ts';
 import type { Measure } from '../procedure/vocabulary.ts';
 import { advance, afterFixing } from './adjust.ts';
 import { askReading } from './ask-reading.ts';
@@ -128,16 +128,19 @@ function wavers({ setUp, stage }: Bench, { value }: VerdictFact, resolution: num
   if (stage.failing === undefined || !('go' in stage.failing) || stage.ask === undefined) return false;
   if (!('reading' in stage.ask) || unitOf(stage.ask.reading) !== 'V') return false;
   const apart = Math.abs(value - reread) > Math.max(steady, 2 * resolution);
-  return apart && !digitsSwapped(reread, value, resolution);
+  // The last digit flickers between two looks, also where the one before was typed the wrong way round.
+  const slipped = swapsOf(reread, resolution).some((meant) => Math.abs(meant - value) <= 2.01 * resolution);
+  return apart && !slipped;
 }
 
-/** Going back helps once; after that the cause is looked for. */
+/** Going back helps once, and twice where something is set there and only just missed; after that the cause is looked for. */
 function failedTooOften({ setUp, stage }: Bench, { target }: Limits): boolean {
   // Not coming back is one failure, whatever the hand did before.
   const what = target.like === undefined ? stage.id : 'coming-back';
   const failures = (setUp.failures[what] ?? 0) + 1;
   setUp.failures[what] = failures;
-  return stage.failing !== undefined && 'go' in stage.failing && failures > 1;
+  const enough = target.like === undefined ? 2 : 1;
+  return stage.failing !== undefined && 'go' in stage.failing && failures > enough;
 }
 
 function cannotTell(turn: Turn, needed: number | null, verdict: VerdictFact): void {
