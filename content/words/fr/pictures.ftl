@@ -42,7 +42,7 @@ gauge-alternative = { $label } : { $value }, { $result }. Limites : { $limits 
 approach-earlier = { $count } avant
 approach-alternative = { $count ->
     [one] { $label } : une mesure, { $value }.
-   *[other] { $label } : { $count } mesures dans l’ordre, la dernière { $value }.
+   *[other] { $label } : { $count } mesures dans l'ordre, la dernière { $value }.
 }
 approach-alternative-none = { $label } : pas encore de mesures.
 
@@ -51,7 +51,7 @@ strip-alternative = { $title } : { $passed } étapes correctes sur { $count }.
 
 sweep-closed = fermé
 sweep-open = grand ouvert
-sweep-up = à l’ouverture
+sweep-up = à l'ouverture
 sweep-down = à la fermeture
 sweep-drop-out = coupure à { $where }
 sweep-dead-spot = point mort à { $where }
@@ -95,7 +95,7 @@ part-name-upper-screw = Capteur, vis du haut
 part-name-lower-screw = Capteur, vis du bas
 part-name-idle-stop = Vis de butée de ralenti
 part-name-fast-idle = Bouton de démarrage à froid
-part-name-cable = Câble d’accélérateur
+part-name-cable = Câble d'accélérateur
 part-name-chain-adjuster = Tendeur de chaîne
 part-name-preload-collar = Bague de précharge
 part-amount = { $amount } { $way }
@@ -105,12 +105,12 @@ part-way-clockwise = sens horaire
 part-way-counter-clockwise = sens antihoraire
 part-way-more = plus de jeu
 part-way-less = moins de jeu
-part-until = jusqu’à lire { $low } à { $high } { $unit }
+part-until = jusqu'à lire { $low } à { $high } { $unit }
 part-raises = fait monter la mesure
 part-lowers = fait baisser la mesure
 part-seen-facing = vu de face
-part-seen-below = tourné vers le bas : à voir d’en dessous
-part-factory-stop = Butée d’usine peinte : n’y touche jamais
+part-seen-below = tourné vers le bas : à voir d'en dessous
+part-factory-stop = Butée d'usine peinte : n'y touche jamais
 part-alternative = { $title } : { $move }.
 part-alternative-where = { $title }. Où : { $where }.
 

@@ -42,7 +42,7 @@ gauge-alternative = { $label }: { $value }, { $result }. Limiti: { $limits }.
 approach-earlier = { $count } prima
 approach-alternative = { $count ->
     [one] { $label }: una misura, { $value }.
-   *[other] { $label }: { $count } misure in ordine, l’ultima { $value }.
+   *[other] { $label }: { $count } misure in ordine, l'ultima { $value }.
 }
 approach-alternative-none = { $label }: ancora nessuna misura.
 
@@ -95,7 +95,7 @@ part-name-upper-screw = Sensore, vite superiore
 part-name-lower-screw = Sensore, vite inferiore
 part-name-idle-stop = Vite di fermo del minimo
 part-name-fast-idle = Pomello avviamento a freddo
-part-name-cable = Cavo dell’acceleratore
+part-name-cable = Cavo dell'acceleratore
 part-name-chain-adjuster = Tendicatena
 part-name-preload-collar = Ghiera del precarico
 part-amount = { $amount } { $way }
@@ -117,7 +117,7 @@ part-alternative-where = { $title }. Dove si trova: { $where }.
 causes-none = Nessuna causa spiega le misure
 causes-more = … altre { $count }
 causes-rest = { $count ->
-    [one] un’altra, { $share }
+    [one] un'altra, { $share }
    *[other] altre { $count }, { $share } in tutto
 }
 causes-alternative = { $count ->
