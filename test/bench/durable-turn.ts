@@ -116,7 +116,7 @@ async function oursAtOnce(
 }
 
 export async function measureDurableTurn(options: BenchOptions = {}): Promise<BenchResult[]> {
-  const rounds = options.quick ? 5 : 9;
+  const rounds = options.quick ? 3 : 9;
   const ms = options.quick ? 250 : 600;
   const commits: number[] = [];
   const waits16 = { p50: [] as number[], p99: [] as number[] };

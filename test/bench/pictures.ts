@@ -14,7 +14,7 @@ import { type BenchOptions, type BenchResult, result } from './measure.ts';
 const words = join(import.meta.dirname, '../../content/words');
 
 export async function measurePictures(options: BenchOptions = {}): Promise<BenchResult[]> {
-  const rounds = options.quick ? 5 : 20;
+  const rounds = options.quick ? 2 : 20;
   const penOf = penReader(words);
   const drawn = samples.map((sample) => ({
     sample,
@@ -25,7 +25,7 @@ export async function measurePictures(options: BenchOptions = {}): Promise<Bench
   const painter = startPainter({ words, log: (why) => process.stderr.write(`${why}\n`) });
   const ours: number[] = [];
   const bare: number[] = [];
-  for (let round = -2; round < rounds; round += 1) {
+  for (let round = -1; round < rounds; round += 1) {
     // By turns, so that a busy neighbour hits both.
     let [mine, theirs] = [0, 0];
     for (const { sample, svg } of ordinary) {

@@ -81,7 +81,7 @@ const startLoaded = (environment: Record<string, string>) =>
   start({ args: ['test/bench/loaded-bot.ts'], environment, signs: ['ready'] });
 
 export async function measureStartUp(options: BenchOptions = {}): Promise<BenchResult[]> {
-  const rounds = options.quick ? 4 : 15;
+  const rounds = options.quick ? 3 : 15;
   const folder = mkdtempSync(join(tmpdir(), 'gaugehand-bench-'));
   const environment = { NODE_COMPILE_CACHE: join(folder, 'compiled'), DATA_DIR: join(folder, 'data') };
   const resident = { bare: [] as number[], loaded: [] as number[], connected: [] as number[] };

@@ -99,7 +99,7 @@ function postOn(port: number, lane: number, until: number, took: number[]): Prom
 }
 
 export async function measureWebhook(options: BenchOptions = {}): Promise<BenchResult[]> {
-  const rounds = options.quick ? 5 : 9;
+  const rounds = options.quick ? 3 : 9;
   const ms = options.quick ? 300 : 800;
   const telegram = await startTelegram();
   const served: Served[] = [];
