@@ -7,16 +7,17 @@ import { type CheckAdvice, nextCheck } from '../diagnosis/next-check.ts';
 import { type Belief, likelyCauses } from '../diagnosis/posterior.ts';
 import { isNear, sameSeen } from '../diagnosis/same-state.ts';
 import { unexplained } from '../diagnosis/unexplained.ts';
-import type { CallReason } from '../procedure/fault.ts';
+import type { CallReason, Check } from '../procedure/fault.ts';
 import type { Measure } from '../procedure/vocabulary.ts';
 import { askReading } from './ask-reading.ts';
 import { askStage } from './ask-stage.ts';
 import { type Awaited, awaitedOf } from './awaited.ts';
 import { callPerson } from './call-person.ts';
+import { cautionsFor } from './cautions-before.ts';
 import { checkById } from './checks.ts';
 import { jumpTo } from './enter-stage.ts';
 import { unitSaid } from './fill-in.ts';
-import { fitCheck } from './fit-check.ts';
+import { fitCheck, fits } from './fit-check.ts';
 import { carry, line, say } from './say.ts';
 import { type Bench, benchOf, type Turn } from './turn.ts';
 import { bandsOf, beliefOf, observationOf, ownersCauses, suspect } from './weigh-evidence.ts';
@@ -148,14 +149,28 @@ export function giveToDesk(turn: Turn, bench: Bench, reason: CallReason): void {
 }
 
 /** Checks that are out of the question here, whatever they would tell. */
-function closedTo({ setUp, stage }: Bench): string[] {
+function closedTo(bench: Bench): string[] {
+  const { setUp, stage, content } = bench;
   const closed = [
     // A stop that nobody was asked to back off, or that is set again, stays where it is.
     ...(setUp.rig.idleStop === 'off' ? [] : [backOffAgain]),
     ...(setUp.failures[`${stage.id}/screws`] === undefined ? [] : ['look-at-screws']),
+    ...content.faults.checks.filter((check) => isOutOfPlace(bench, check)).map(({ id }) => id),
   ];
   // What was done once may be worth a second look; what was done twice is not.
   return [...closed, ...closed];
+}
+
+/** Beside the point of this reading; and leads in wires and waking wait for the stages that show their cautions. */
+function isOutOfPlace(bench: Bench, check: Check): boolean {
+  const { ask } = bench.stage;
+  const read = ask && 'reading' in ask ? ask.reading : null;
+  if (!fits(check, read)) return true;
+  const { doing } = fitCheck(check, read);
+  const live = doing.some((action) => ['wake', 'probe', 'probe-supply', 'probe-ground'].includes(action));
+  const measured =
+    check.ask.kind === 'reading' ? (check.ask.measure as Measure) : live ? 'supply-voltage' : null;
+  return measured !== null && cautionsFor(bench, measured).length > 0;
 }
 
 /** A sensor that was loose has moved: its baseline is checked again, from the stops on. Null while it was not checked yet. */

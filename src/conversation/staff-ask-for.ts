@@ -1,7 +1,8 @@
 // A member of the desk has the program ask the owner for a measure; what guards a reading guards this one too.
 import { enter } from '../desk/case.ts';
 import { foldPhrase } from '../measurement/hear-fold.ts';
-import { type Measure, measureIds, measures } from '../procedure/vocabulary.ts';
+import { type Measure, measureIds } from '../procedure/vocabulary.ts';
+import { cautionsFor } from './cautions-before.ts';
 import { nameOfReading } from './desk-judge.ts';
 import { named } from './desk-names.ts';
 import { limitsFor } from './limits.ts';
@@ -73,14 +74,4 @@ export function situationOf({ setUp, stage, machine }: Bench, measure: string): 
       .find((key) => key.startsWith(`${measure}@`))
       ?.split('@')[1] ?? null
   );
-}
-
-/** All that the procedure shows before the leads first sit where this measure needs them, and that was not acknowledged. */
-export function cautionsFor({ setUp, procedure }: Bench, measure: Measure): string[] {
-  const { probing } = measures[measure];
-  const first = procedure.stages.findIndex(
-    ({ ask }) => ask && 'reading' in ask && measures[ask.reading].probing === probing,
-  );
-  const before = procedure.stages.slice(0, first + 1).flatMap((stage) => stage.cautions);
-  return [...new Set(before)].filter((caution) => !setUp.acknowledged.includes(caution));
 }

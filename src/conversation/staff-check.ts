@@ -3,11 +3,12 @@ import { enter } from '../desk/case.ts';
 import type { Check } from '../procedure/fault.ts';
 import type { Measure } from '../procedure/vocabulary.ts';
 import { awaitedOf } from './awaited.ts';
+import { cautionsFor } from './cautions-before.ts';
 import { checkName, named } from './desk-names.ts';
 import { line } from './say.ts';
 import { answer, hasSetUp, holds, isClear, type Seat, tell } from './seat.ts';
 import { sayAsked } from './staff-ask.ts';
-import { cautionsFor, situationOf } from './staff-ask-for.ts';
+import { situationOf } from './staff-ask-for.ts';
 import type { Asked } from './state.ts';
 import { type Bench, benchOf } from './turn.ts';
 
