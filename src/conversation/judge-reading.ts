@@ -122,15 +122,15 @@ function carryNoted(turn: Turn, verdict: VerdictFact, resolution: number): void 
 }
 
 /** What has to come to rest in the same place came to another one first, and no slip of the fingers explains it. */
-function wavers({ setUp, stage }: Bench, { value }: VerdictFact, resolution: number): boolean {
+function wavers({ setUp, stage }: Bench, { value, result }: VerdictFact, resolution: number): boolean {
   const { reread } = setUp;
   if (reread === null || value === null || value === undefined) return false;
   if (stage.failing === undefined || !('go' in stage.failing) || stage.ask === undefined) return false;
   if (!('reading' in stage.ask) || unitOf(stage.ask.reading) !== 'V') return false;
   const apart = Math.abs(value - reread) > Math.max(steady, 2 * resolution);
-  // The last digit flickers between two looks, also where the one before was typed the wrong way round.
+  // The last digit flickers between two looks; what is out both times is not made good by a slip in the first.
   const slipped = swapsOf(reread, resolution).some((meant) => Math.abs(meant - value) <= 2.01 * resolution);
-  return apart && !slipped;
+  return apart && !(slipped && result === 'pass');
 }
 
 /** Going back helps once, and twice where something is set there and only just missed; after that the cause is looked for. */

@@ -14,7 +14,7 @@ const noises = { V: 0.0015, '1/min': 30 } as const;
 /** What fixing may do to the reading (V; common practice, no source). */
 const shiftPrior = { shift: 0, spread: 0.014 };
 /** How much faster a volt more at the idle stop makes the engine run (1/min; common practice, no source). */
-const speedPerVolt = 12_500;
+export const speedPerVolt = 12_500;
 export const newLoop = (): Loop => ({
   free: false,
   advised: null,

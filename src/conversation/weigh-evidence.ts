@@ -7,7 +7,8 @@ import { plausible } from '../diagnosis/plausible.ts';
 import { type Belief, likelyCauses, posterior, priorsOf } from '../diagnosis/posterior.ts';
 import { measureIds, measures } from '../procedure/vocabulary.ts';
 import type { Awaited } from './awaited.ts';
-import { type Limits, limitsFor, readingKey } from './limits.ts';
+import { speedPerVolt } from './learn-loop.ts';
+import { type Limits, limitsFor, middleOf, readingKey } from './limits.ts';
 import { firstFound } from './state.ts';
 import { sweepLimits } from './sweep.ts';
 import type { Bench } from './turn.ts';
@@ -27,8 +28,7 @@ export function observationOf(bench: Bench, awaited: Awaited, seen: Seen): Obser
     settable,
     supply: awaited.measure === 'supply-voltage' ? null : setUp.supply,
   };
-  // Set cold to its figure, it is seldom further off than this when warm (common practice, no source).
-  if (awaited.measure === 'idle-speed') observation.reach = 400;
+  if (awaited.measure === 'idle-speed') Object.assign(observation, speedAsSetCold(bench, observation));
   // What should merely have come back may be off by an idle stop not settled, and by no more.
   if (limits?.target.like !== undefined && stage.failing) observation.reach = 0.03;
   const before = firstFound(setUp, 'signal-idle@as-found');
@@ -55,6 +55,20 @@ export function observationOf(bench: Bench, awaited: Awaited, seen: Seen): Obser
     };
   }
   return observation;
+}
+
+/** How far off its speed an engine may be whose idle stop was set cold, warm as it is now (1/min; common practice, no source). */
+const speedReach = 250;
+
+/** The stop stands where the cold figure wants it, short of the warm one, and the engine runs slower by so much. */
+function speedAsSetCold(bench: Bench, { expected }: Observation): Partial<Observation> {
+  const cold = bench.setUp.readings['signal-idle@static'];
+  const window = limitsFor(bench, 'signal-idle', 'warm')?.window;
+  const warm = window ? middleOf(window) : null;
+  if (!cold || warm === null || expected === null) return { reach: speedReach };
+  const slower = (warm - cold.value) * speedPerVolt;
+  const shift = (limit: number | null) => (limit === null ? null : limit - slower);
+  return { expected: { low: shift(expected.low), high: shift(expected.high) }, reach: speedReach };
 }
 
 /** Whether this reading can't come from a machine that is in order or only not set yet. */
