@@ -69,9 +69,11 @@ export function standApart(
     quantities.map(({ from }, index) =>
       pieces.slice(quantities[index - 1]?.to ?? 0, from).some((piece) => isRole(piece, role)),
     );
-  if (new Set(tellOf('past')).size > 1) return false;
+  const [past, now] = [tellOf('past'), tellOf('now')];
+  // "It was shut at 0.36 and wide open 4.28" tells of one time, "it was 0.36, now 0.41" of two.
+  if (new Set(past).size > 1 && now.includes(true)) return false;
   // "Plug loose 0.35, now pushed home 0.41" is one reading; "closed 0.46, now open 4.28" are two.
-  return labelled(pieces, quantities, all, new Set(tellOf('now')).size > 1);
+  return labelled(pieces, quantities, all, new Set(now).size > 1);
 }
 
 /** A figure with a decimal part or a unit is no count of something. */

@@ -1,7 +1,7 @@
 // Finds red flags in a message: a clause that has a word of each slot of a pattern, and neither denies nor excuses it.
 import { isMark, isRole, type Piece } from './hear-pieces.ts';
 import type { Token } from './hear-tokens.ts';
-import type { FlagSlot, Lexicon } from './lexicon.ts';
+import type { FlagSlot, Lexicon, PatternTables } from './lexicon.ts';
 import { longestMatch } from './phrase-trie.ts';
 
 /** So many words may lie between the first and the last word of a flag. */
@@ -56,13 +56,27 @@ export function hearFlag(
   return null;
 }
 
-function slotsAt(
+/** From here on an engine that is let go should come down. */
+const highSpeed = 2500;
+
+/** "4000", "4.000", "4k", "5 mil". */
+function isHighSpeed(tokens: readonly Token[], at: number, { meanings }: Lexicon): boolean {
+  const { kind, text } = tokens[at]!;
+  if (kind !== 'numeral') return false;
+  if (/^\d{1,2}[.,']?\d{3}$/u.test(text)) return Number(text.replace(/\D/gu, '')) >= highSpeed;
+  const next = tokens[at + 1]?.text ?? '';
+  const thousands = meanings.next.get(next)?.found?.multiplier === 1000 || next === '000' || next === '500';
+  return thousands && /^(?:[3-9]|1\d)$/u.test(text);
+}
+
+/** The slots that the words at a place fill, each with how many words it takes. */
+export function slotsAt(
   tokens: readonly Token[],
   at: number,
   end: number,
-  lexicon: Lexicon,
-): [FlagSlot[], number][] {
-  const found: [FlagSlot[], number][] = [];
+  lexicon: PatternTables,
+): [readonly FlagSlot[], number][] {
+  const found: [readonly FlagSlot[], number][] = [];
   const match = longestMatch(lexicon.flags, tokens, at);
   if (match !== null && at + match.length <= end) found.push([match.found, match.length]);
   if (match !== null && match.length > 1) {
@@ -70,9 +84,8 @@ function slotsAt(
     if (short) found.push([short, 1]);
   }
   const { text } = tokens[at]!;
-  for (let length = Math.min(text.length, 16); length >= 3; length--) {
-    const slots = lexicon.flagPrefixes.get(text.slice(0, length));
-    if (slots) found.push([slots, 1]);
+  for (const { prefix, slot } of lexicon.flagPrefixes.get(text.slice(0, 3)) ?? []) {
+    if (text.startsWith(prefix)) found.push([[slot], 1]);
   }
   return found;
 }
@@ -115,7 +128,9 @@ function flagIn(clause: Clause, tokens: readonly Token[], lexicon: Lexicon): str
   const latest = new Map<number, (Hit | undefined)[]>();
   const whole = new Map<number, Hit[]>();
   for (let at = clause.from; at < clause.to; at++) {
-    for (const [slots, length] of slotsAt(tokens, at, clause.to, lexicon)) {
+    const filled = slotsAt(tokens, at, clause.to, lexicon);
+    if (isHighSpeed(tokens, at, lexicon)) filled.push([lexicon.speedSlots, 1]);
+    for (const [slots, length] of filled) {
       for (const { pattern, slot } of slots) {
         const hits = latest.get(pattern) ?? [];
         if (lexicon.patterns[pattern]!.follows.has(slot)) {

@@ -29,12 +29,24 @@ export function hearNone(pieces: readonly Piece[], sorted: Sorted, found: readon
     return { kind: 'overload' };
   }
   if (isDashes(pieces)) return { kind: 'no-reading' };
+  if (isNoReading(pieces)) return { kind: 'no-reading' };
   const dark = (has('screen') || has('shows')) && has('no-reading-alone');
   if (has('no-reading') || dark || alone('no-reading-alone')) return { kind: 'no-reading' };
   if (sorted.wrongQuantity) return unclear('wrong-quantity');
   if (sorted.referred) return unclear('refers-back');
   return unclear('nothing-understood');
 }
+
+/** "Not getting any reading at all": a denial, and a word for figures soon behind it. */
+const isNoReading = (pieces: readonly Piece[]) =>
+  pieces.some((piece, at) => {
+    if (!isRole(piece, 'negation', 'refusal')) return false;
+    for (let ahead = at + 1; ahead <= at + 6; ahead++) {
+      if (isRole(pieces[ahead], 'figure-word')) return true;
+      if (!isRole(pieces[ahead], 'shows', 'plain', 'article', 'filler', 'beside', 'screen')) return false;
+    }
+    return false;
+  });
 
 /** "---": what some meters show where there is nothing to show. */
 const isDashes = (pieces: readonly Piece[]) =>

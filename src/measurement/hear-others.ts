@@ -2,7 +2,7 @@
 import { standApart } from './hear-clauses.ts';
 import { isElsewhere, presentOnly } from './hear-elsewhere.ts';
 import { isCount, isNamed, isRating, withoutListNumbers } from './hear-named.ts';
-import type { Piece } from './hear-pieces.ts';
+import { isRole, type Piece } from './hear-pieces.ts';
 import type { Quantity } from './hear-quantities.ts';
 import { correctedByPast, endsTakenBack, isDenied, isUndecided, lastWord } from './hear-taken-back.ts';
 
@@ -42,6 +42,8 @@ export function sortQuantities(
   const here =
     (apart ? measured : retyped) ??
     denied.filter((quantity, index) => !isElsewhere(pieces, quantity, denied, index));
+  // "It was 0.35, got 0.41": likely a change, but nothing says now.
+  const guessed = !apart && here.length < denied.length && here.length > 0 && saysPastOnly(pieces, denied);
   const settled = apart || retyped !== null ? here : presentOnly(pieces, here);
   const overloads = all.filter(({ overload }) => overload);
   const present = [...settled, ...(settled.length > 0 ? overloads : [])].sort((a, b) => a.from - b.from);
@@ -52,6 +54,7 @@ export function sortQuantities(
     corrected:
       corrected ||
       retyped !== null ||
+      guessed ||
       settled.length < here.length ||
       named.length < nameless.length ||
       (denied.length < measured.length && kept.length > 0),
@@ -61,4 +64,11 @@ export function sortQuantities(
     wrongQuantity,
     referred: measured.length > 0,
   };
+}
+
+function saysPastOnly(pieces: readonly Piece[], [first]: readonly Quantity[]): boolean {
+  return (
+    pieces.slice(0, first!.from).some((piece) => isRole(piece, 'past')) &&
+    !pieces.some((piece) => isRole(piece, 'now', 'elsewhen', 'wish'))
+  );
 }

@@ -20,11 +20,22 @@ export interface Piece {
 }
 
 export function isRole(piece: Piece | undefined, ...any: Role[]): boolean {
-  return piece !== undefined && any.some((role) => piece.meaning.roles.has(role));
+  if (piece === undefined || piece.meaning === noMeaning) return false;
+  for (const role of any) if (piece.meaning.roles.has(role)) return true;
+  return false;
 }
 
 /** Roles that a word has only beside others of a kind; else it tells of something else. */
-const idle: ReadonlySet<Role> = new Set(['beside', 'entered', 'attempt', 'rated', 'refusal', 'twice']);
+const idle: ReadonlySet<Role> = new Set([
+  'beside',
+  'entered',
+  'attempt',
+  'rated',
+  'refusal',
+  'twice',
+  'self',
+  'figure-word',
+]);
 
 /** Whether a word has a use in a message about readings. */
 export function hasUse({ meaning: { roles } }: Piece): boolean {

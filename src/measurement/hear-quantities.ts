@@ -108,6 +108,10 @@ function withSign(pieces: readonly Piece[], quantity: Quantity, previous: Quanti
   else quantity.doubtfulSign = true;
 }
 
+/** "I think in" ends no figure in inches. */
+const lateUnit = (piece: Piece | undefined) =>
+  piece?.meaning.unit ?? (piece && !hasUse(piece) ? piece.sign?.found.unit : null);
+
 /** The point of "ca.", the comma of "not sure, 0.35". */
 const isShortened = (pieces: readonly Piece[], at: number) =>
   isMark(pieces[at], '.,') && pieces[at]!.glued && isRole(pieces[at - 1], 'hedge');
@@ -141,10 +145,7 @@ function withWords(pieces: readonly Piece[], quantity: Quantity, floor: number):
     quantity.hedged = true;
     quantity.to += hyphen + 1;
     // "five or so volts".
-    const late =
-      quantity.unit === null
-        ? (pieces[quantity.to]?.meaning.unit ?? pieces[quantity.to]?.sign?.found.unit)
-        : null;
+    const late = quantity.unit === null ? lateUnit(pieces[quantity.to]) : null;
     if (late) {
       quantity.unit = late;
       quantity.to++;

@@ -158,7 +158,8 @@ function unitAt(pieces: readonly Piece[], at: number, inches: boolean): TypedUni
   if (least && (pieces[at + 1]?.kind === 'numeral' || /[.,]/u.test(pieces[at - 1]?.text ?? ''))) return null;
   if (sign !== null) return sign.found.unit ?? 'other';
   // "first 0.35 second 0.36".
-  if (isRole(piece, 'label') && pieces[at + 1]?.kind === 'numeral') return null;
+  const next = pieces[at + 1];
+  if (isRole(piece, 'label') && (next?.kind === 'numeral' || isRole(next, 'attempt', 'counted'))) return null;
   return isRole(piece, 'other-quantity') ? 'other' : null;
 }
 

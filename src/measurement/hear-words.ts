@@ -1,5 +1,6 @@
 // Knows the words that steer a conversation, as whole messages only, with slang and slips of one letter.
 
+import { hearAsk, isSelf } from './hear-asks.ts';
 import type { Token } from './hear-tokens.ts';
 import type { Heard, SteeringWord } from './heard.ts';
 import type { Lexicon } from './lexicon.ts';
@@ -18,15 +19,16 @@ export function hearWord(tokens: readonly Token[], lexicons: readonly Lexicon[])
   while (at < said.length) {
     const match = matchWord(said, at, lexicons);
     if (match !== null) {
+      if (match.found === 'human' && isSelf(said, at, lexicons)) return null;
       found.add(match.found);
       at += match.length;
       continue;
     }
     const filler = fillerAt(said, at, lexicons);
-    if (filler === 0) return null;
+    if (filler === 0) return hearAsk(said, lexicons);
     at += filler;
   }
-  if (found.size === 0) return null;
+  if (found.size === 0) return hearAsk(said, lexicons);
   const paused = tokens.some(({ kind, text }) => kind === 'mark' && ',.;!-\n'.includes(text));
   const word = together(found, paused);
   return word === null ? { kind: 'unclear', why: 'two-meanings' } : { kind: 'word', word };
@@ -74,6 +76,7 @@ function fillerAt(said: readonly Token[], at: number, lexicons: readonly Lexicon
   }
   if (longest > 0) return longest;
   const { text } = said[at]!;
+  if (/^\p{Extended_Pictographic}/u.test(text)) return 1;
   const known = lexicons.some(({ meanings, flags }) => meanings.next.has(text) || flags.next.has(text));
   if (known || text.length < 5 || text.length > longestSlip || !mayHaveSlips(said)) return 0;
   for (const { longFillers } of lexicons) {

@@ -27,6 +27,8 @@ export const roles = [
   'rated',
   'attempt',
   'refusal',
+  'figure-word',
+  'self',
   'shows',
   'behind-unit',
   'correction',
@@ -84,6 +86,8 @@ export interface LexiconEntries {
   diminutives?: readonly string[] | undefined;
   /** By flag: patterns of slots, as "throttle | grip + stuck | stick*"; `>` instead of `+`: soon after it. `unless` words excuse the clause. */
   redFlags: Readonly<Record<string, { when: readonly string[]; unless?: readonly string[] | undefined }>>;
+  /** By steering word: patterns of slots that ask for it in a short message, as "talk | speak + person | someone". */
+  asks?: Readonly<Partial<Record<SteeringWord, readonly string[]>>> | undefined;
 }
 
 /** What one phrase means; several of these at once, where a word has several uses. */
@@ -113,7 +117,21 @@ interface FlagPattern {
   unless: number;
 }
 
-export interface Lexicon {
+export interface FlagPrefix {
+  prefix: string;
+  slot: FlagSlot;
+}
+
+export interface PatternTables {
+  flags: PhraseTrie<FlagSlot[]>;
+  /** Beginnings of words, listed with a star, by their first three letters. */
+  flagPrefixes: ReadonlyMap<string, readonly FlagPrefix[]>;
+  /** The slots that a high engine speed fills, listed as `#`. */
+  speedSlots: readonly FlagSlot[];
+  patterns: readonly FlagPattern[];
+}
+
+export interface Lexicon extends PatternTables {
   language: string;
   decimals: readonly string[];
   upToNineteen: ReadonlySet<number>;
@@ -128,10 +146,7 @@ export interface Lexicon {
   /** Likewise what may stand beside them. */
   longFillers: ReadonlySet<string>;
   diminutives: readonly string[];
-  flags: PhraseTrie<FlagSlot[]>;
-  /** Beginnings of words, listed with a star. */
-  flagPrefixes: ReadonlyMap<string, FlagSlot[]>;
-  patterns: readonly FlagPattern[];
+  asks: PatternTables;
 }
 
 export const noMeaning: Meaning = {
@@ -206,7 +221,10 @@ export function prepareLexicon(entries: LexiconEntries): Lexicon {
       (entries.phrases.filler ?? []).map(foldWord).filter((word) => /^\p{L}{5,}$/u.test(word)),
     ),
     diminutives: (entries.diminutives ?? []).map((ending) => foldWord(ending)),
-    ...prepareFlags(entries),
+    ...preparePatterns(entries.redFlags),
+    asks: preparePatterns(
+      Object.fromEntries(Object.entries(entries.asks ?? {}).map(([word, when]) => [word, { when }])),
+    ),
   };
 }
 
@@ -230,20 +248,26 @@ function prepareWords({ words }: LexiconEntries): Pick<Lexicon, 'words' | 'longW
   return { words: trie, longWords };
 }
 
-function prepareFlags({ redFlags }: LexiconEntries): Pick<Lexicon, 'flags' | 'flagPrefixes' | 'patterns'> {
+function preparePatterns(listed: LexiconEntries['redFlags']): PatternTables {
   const flags = emptyTrie<FlagSlot[]>();
-  const flagPrefixes = new Map<string, FlagSlot[]>();
+  const flagPrefixes = new Map<string, FlagPrefix[]>();
   const patterns: FlagPattern[] = [];
+  const speedSlots: FlagSlot[] = [];
   const put = (alternative: string, slot: FlagSlot) => {
+    if (alternative === '#') {
+      speedSlots.push(slot);
+      return;
+    }
     const words = phraseWords(alternative.replace(/\*$/u, ''));
     if (alternative.endsWith('*') && words.length === 1) {
-      flagPrefixes.set(words[0]!, [...(flagPrefixes.get(words[0]!) ?? []), slot]);
+      const key = words[0]!.slice(0, 3);
+      flagPrefixes.set(key, [...(flagPrefixes.get(key) ?? []), { prefix: words[0]!, slot }]);
     } else {
       addPhrase(flags, words, [slot], (a, b) => [...a, ...b]);
     }
   };
   const alternatives = (slot: string) => slot.split('|').map((text) => text.trim());
-  for (const [flag, { when, unless }] of Object.entries(redFlags)) {
+  for (const [flag, { when, unless }] of Object.entries(listed)) {
     for (const line of when) {
       const pattern = patterns.length;
       const slots = line.split(/ [+>] /u);
@@ -257,5 +281,5 @@ function prepareFlags({ redFlags }: LexiconEntries): Pick<Lexicon, 'flags' | 'fl
       patterns.push({ flag, slots: slots.length, follows, unless: slots.length });
     }
   }
-  return { flags, flagPrefixes, patterns };
+  return { flags, flagPrefixes, speedSlots, patterns };
 }

@@ -49,5 +49,6 @@ export const lexiconSchema = z.strictObject({
   fractions: byNumber,
   units: z.partialRecord(z.enum(typedUnits), phrases),
   phrases: z.partialRecord(z.enum(roles), phrases),
+  asks: z.partialRecord(z.enum(steeringWords), phrases).optional(),
   redFlags: z.record(z.enum(redFlags), z.strictObject({ when: phrases, unless: phrases.optional() })),
 });
