@@ -48,7 +48,7 @@ export function isElsewhere(
 }
 
 /** Every other number has a label of its own. */
-export function isBesideLabel(pieces: readonly Piece[], all: readonly Quantity[], index: number): boolean {
+function isBesideLabel(pieces: readonly Piece[], all: readonly Quantity[], index: number): boolean {
   return all.every(
     (other, at) =>
       at === index || isRole(pieces[other.from - 1], 'label') || isRole(pieces[other.to], 'label'),

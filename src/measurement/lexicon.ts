@@ -117,7 +117,7 @@ interface FlagPattern {
   unless: number;
 }
 
-export interface FlagPrefix {
+interface FlagPrefix {
   prefix: string;
   slot: FlagSlot;
 }
