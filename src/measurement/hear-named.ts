@@ -21,13 +21,23 @@ export function isNamed(pieces: readonly Piece[], quantity: Quantity, numbers: r
   if (quantity.unit !== null && !quantity.foreign) return false;
   let at = from - 1;
   while (at >= 0 && (isMark(pieces[at], '.°-:') || isRole(pieces[at], 'article')) && at > from - 3) at--;
-  if (isRole(pieces[at], 'counted')) return !isMark(pieces[from - 1], ':');
+  if (isRole(pieces[at], 'counted'))
+    return !isMark(pieces[from - 1], ':') && !isRange(pieces, quantity, numbers);
   // "pins 1 and 2": the second goes with the first.
   const previous = numbers.findLast((other) => other.to < from && other.to >= from - 2);
   const link = previous ? pieces.slice(previous.to, from) : [];
   const together =
     link.length === 1 && (isRole(link[0], 'joiner', 'to', 'label') || isMark(link[0], '-/&,+'));
   return previous !== undefined && together && quantity.unit === null && isNamed(pieces, previous, numbers);
+}
+
+/** "Depending on the spot 35 to 45 mm": the lower end of what carries the unit. */
+function isRange(pieces: readonly Piece[], { from, to }: Quantity, numbers: readonly Quantity[]): boolean {
+  const upper = numbers.find((other) => other.from === to + 1);
+  const long = (pieces[from]?.text.length ?? 0) > 1;
+  return (
+    long && upper?.unit != null && !upper.foreign && (isRole(pieces[to], 'to') || isMark(pieces[to], '-'))
+  );
 }
 
 const namesOne = (piece: Piece | undefined) =>
