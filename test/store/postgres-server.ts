@@ -19,6 +19,7 @@ export async function startPostgres(flags: string[] = []): Promise<PostgresServe
   const given = process.env.TEST_DATABASE_URL;
   if (given) return { newDatabase: () => createDatabase(given), stop: async () => {} };
   const folder = mkdtempSync(join(tmpdir(), 'gaugehand-postgres-'));
+  const present = process.listeners('beforeExit');
   const { default: EmbeddedPostgres } = await import(packageLocation(folder));
   const port = await freePort();
   const server = new EmbeddedPostgres({
@@ -32,6 +33,9 @@ export async function startPostgres(flags: string[] = []): Promise<PostgresServe
     onError: () => {},
     postgresFlags: ['-c', 'listen_addresses=127.0.0.1', ...flags],
   });
+  // The package's hook ends the process with status 0, whatever failed in it; we stop the server ourselves.
+  for (const hook of process.listeners('beforeExit'))
+    if (!present.includes(hook)) process.off('beforeExit', hook);
   await server.initialise();
   await server.start();
   return {
