@@ -13,13 +13,16 @@ export interface PostgresServer {
   stop(): Promise<void>;
 }
 
+/** What a process comes to its end by, without a signal. */
+const endings = ['beforeExit', 'exit'] as const;
+
 const packages = join(import.meta.dirname, '..', '..', 'node_modules');
 
 export async function startPostgres(flags: string[] = []): Promise<PostgresServer> {
   const given = process.env.TEST_DATABASE_URL;
   if (given) return { newDatabase: () => createDatabase(given), stop: async () => {} };
   const folder = mkdtempSync(join(tmpdir(), 'gaugehand-postgres-'));
-  const present = process.listeners('beforeExit');
+  const present = endings.flatMap((ending) => process.listeners(ending as 'exit'));
   const { default: EmbeddedPostgres } = await import(packageLocation(folder));
   const port = await freePort();
   const server = new EmbeddedPostgres({
@@ -33,9 +36,11 @@ export async function startPostgres(flags: string[] = []): Promise<PostgresServe
     onError: () => {},
     postgresFlags: ['-c', 'listen_addresses=127.0.0.1', ...flags],
   });
-  // The package's hook ends the process with status 0, whatever failed in it; we stop the server ourselves.
-  for (const hook of process.listeners('beforeExit'))
-    if (!present.includes(hook)) process.off('beforeExit', hook);
+  // The package's own hooks end the process with a status of theirs, whatever failed in it; we stop the server ourselves.
+  for (const ending of endings) {
+    for (const hook of process.listeners(ending as 'exit'))
+      if (!present.includes(hook)) process.off(ending, hook);
+  }
   await server.initialise();
   await server.start();
   return {
