@@ -1,4 +1,5 @@
 // Whether one reading can come from a machine that is only not set yet, or calls for a diagnosis; the first gate of a reading.
+import { tidy } from '../measurement/counts.ts';
 import { change } from '../measurement/difference.ts';
 import type { Observation } from './evidence.ts';
 import { usualReach } from './healthy.ts';
@@ -24,7 +25,9 @@ function looksRight(observation: Observation, wander: number): boolean {
       return shapeOf(seen.values, seen.resolution).shape === 'rising';
     case 'range':
       return (
-        seen.high - seen.low <= wander && within(observation, seen.low) && within(observation, seen.high)
+        tidy(seen.high - seen.low) <= wander &&
+        within(observation, seen.low) &&
+        within(observation, seen.high)
       );
     case 'value':
       return within(observation, seen.value) && movedAsItMust(observation, seen);

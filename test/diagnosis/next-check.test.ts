@@ -208,6 +208,11 @@ describe('a single reading', () => {
       closed({ kind: 'range', low: 0.618, high: 0.622, resolution: 0.001 }),
       'plausible',
     ],
+    [
+      'just as far to and fro as one reading may move',
+      closed({ kind: 'range', low: 0.61, high: 0.63, resolution: 0.001 }),
+      'plausible',
+    ],
     ['an overload', closed({ kind: 'overload' }), 'implausible'],
     ['blank', closed({ kind: 'none' }), 'implausible'],
     [
