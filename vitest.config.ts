@@ -29,6 +29,7 @@ export default defineConfig({
     // In one file, where it says that its tests may run side by side.
     maxConcurrency: 20,
     globalSetup: 'test/store/shared-postgres.ts',
+    setupFiles: ['test/property-seed.ts'],
     sequence: { sequencer: LongestFirst },
   },
 });

@@ -42,6 +42,7 @@ const event = fc.oneof(
         'ask:battery-voltage',
         'check',
         'help',
+        'give-back',
       ),
     }),
   },
