@@ -9,16 +9,15 @@ import { isNear, sameSeen } from '../diagnosis/same-state.ts';
 import { unexplained } from '../diagnosis/unexplained.ts';
 import type { CallReason, Check } from '../procedure/fault.ts';
 import type { Measure } from '../procedure/vocabulary.ts';
-import { askReading } from './ask-reading.ts';
+import { askCheckAgain } from './ask-check.ts';
 import { askStage } from './ask-stage.ts';
-import { type Awaited, awaitedOf } from './awaited.ts';
+import type { Awaited } from './awaited.ts';
 import { callPerson } from './call-person.ts';
 import { cautionsFor } from './cautions-before.ts';
-import { checkById } from './checks.ts';
 import { jumpTo } from './enter-stage.ts';
 import { unitSaid } from './fill-in.ts';
 import { fitCheck, fits } from './fit-check.ts';
-import { carry, line, say } from './say.ts';
+import { carry, line } from './say.ts';
 import { type Bench, benchOf, type Turn } from './turn.ts';
 import { bandsOf, beliefOf, observationOf, ownersCauses, suspect } from './weigh-evidence.ts';
 
@@ -202,47 +201,6 @@ function askCheck(turn: Turn, bench: Bench, advice: CheckAdvice, belief: Belief)
   if (likely.length > 0) turn.carriedFacts.causes = ownersCauses(belief);
   if (likely.some((cause) => cause.id === advice.cause)) carry(turn, [line(`fault-${advice.cause}-why`)]);
   askCheckAgain(turn, advice.check);
-}
-
-/** The check's own question, said or said again. */
-export function askCheckAgain(turn: Turn, id: string): void {
-  const bench = benchOf(turn);
-  const check = checkById(bench, id);
-  if (!check) return askStage(turn);
-  const awaited = awaitedOf(bench);
-  const { doing, words } = fitCheck(check, awaited?.measure ?? null);
-  if (check.ask.kind === 'choice') {
-    const { question } = check.ask;
-    const answers = content(bench).questions.find((one) => one.id === question)?.usual ?? {};
-    bench.setUp.doing = [...doing];
-    return say(turn, {
-      lines: [words],
-      facts: { ...(doing.length > 0 ? { do: [...doing] } : {}), ask: { kind: 'choice', question } },
-      buttons: [...Object.keys(answers), 'dont-know'].map((answer) => ({
-        id: answer,
-        label: line(`answer-${question}-${answer}`),
-      })),
-    });
-  }
-  const ask = bench.stage.ask;
-  if (check.ask.kind === 'retake' && ask && 'readings' in ask) {
-    bench.setUp.doing = [];
-    bench.setUp.extra = [...doing];
-    carry(turn, [words]);
-    return askStage(turn, { kind: 'check', check: id });
-  }
-  const measure =
-    check.ask.kind === 'reading' ? (check.ask.measure as Measure) : (awaited?.measure ?? 'signal-idle');
-  const hands = stageHands(bench).filter((action) => !doing.includes(action));
-  const own = check.ask.kind === 'retake' ? [...doing, ...hands] : doing;
-  askReading(turn, measure, own, [words], {}, [], { worded: doing });
-}
-
-/** What the stage's reading needs a hand for each time: a snap, a held grip; not what moves leads or takes parts off. */
-export function stageHands({ stage }: Bench) {
-  return stage.do.filter((action) =>
-    ['open', 'snap', 'engage:fast-idle', 'release:fast-idle'].includes(action),
-  );
 }
 
 /** An answer to a check's question. */

@@ -2,12 +2,12 @@
 
 import { askAgainInLoop } from './adjust.ts';
 import { askHeard } from './ask-back.ts';
+import { askCheckAgain } from './ask-check.ts';
 import { askStage } from './ask-stage.ts';
 import { showCautions } from './enter-stage.ts';
 import { askGiveUp, askWayBack } from './give-up.ts';
 import { isHeld, sayHeld } from './held.ts';
 import { askReplace, showMenu } from './menu.ts';
-import { askCheckAgain } from './odd-reading.ts';
 import { sayAsked } from './staff-ask.ts';
 import type { Turn } from './turn.ts';
 
